@@ -1,16 +1,39 @@
 import { defineConfig } from 'astro/config'
 import mdx from '@astrojs/mdx'
 import preact from '@astrojs/preact'
-
-/** Where the site lives on its host: `BASE=/handbook` for https://host/handbook/, nothing for the root. */
-const base = `/${(process.env.BASE ?? '').replace(/^\/+|\/+$/g, '')}`
+import { base, outDir } from './scripts/root.ts'
 
 export default defineConfig({
+  // Known only to whoever hosts the site: `SITE=https://example.org` makes the canonical addresses whole.
   site: process.env.SITE || undefined,
   base,
+  outDir,
   output: 'static',
   trailingSlash: 'always',
-  build: { format: 'directory', assets: 'assets', inlineStylesheets: 'auto' },
+  build: {
+    format: 'directory',
+    assets: 'assets',
+    inlineStylesheets: process.env.STYLES ?? 'auto',
+  },
   integrations: [mdx(), preact()],
+  // Highlighting colours code with style attributes, which the policy below refuses.
+  markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
+  security: {
+    csp: {
+      // Not among the directives: frame-ancestors, which browsers heed only in a header.
+      directives: [
+        "default-src 'self'",
+        "base-uri 'none'",
+        "object-src 'none'",
+        "form-action 'none'",
+        "frame-src 'none'",
+        "img-src 'self' data:",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+      ],
+      // The search engine is compiled from WebAssembly in the page.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+    },
+  },
 })

@@ -1,0 +1,25 @@
+/** The housing's two-lobed bore, and the rotor in it with its three sides drawn as arcs. Generating radius 1, y downwards. */
+
+const eccentricity = 1 / 7
+
+const point = (x: number, y: number, scale: number) => `${(x * scale).toFixed(2)} ${(-y * scale).toFixed(2)}`
+
+/** The bore: the path of an apex over one turn of the rotor, `x = cos a + e cos 3a`, `y = sin a + e sin 3a`. */
+export function bore(scale: number, steps = 180): string {
+  const points = Array.from({ length: steps }, (_, i) => {
+    const a = (2 * Math.PI * i) / steps
+    return point(Math.cos(a) + eccentricity * Math.cos(3 * a), Math.sin(a) + eccentricity * Math.sin(3 * a), scale)
+  })
+  return `M${points.join('L')}Z`
+}
+
+/** The rotor at a rotor angle: its middle stands at three times that angle, its apexes a third of a turn apart. */
+export function rotor(scale: number, angle: number): string {
+  const apexes = [0, 1, 2].map((k) => {
+    const a = angle + (2 * Math.PI * k) / 3
+    return point(Math.cos(a) + eccentricity * Math.cos(3 * angle), Math.sin(a) + eccentricity * Math.sin(3 * angle), scale)
+  })
+  const radius = (2.1 * scale).toFixed(2)
+  const arc = (to: string) => `A${radius} ${radius} 0 0 0 ${to}`
+  return `M${apexes[0]}${arc(apexes[1])}${arc(apexes[2])}${arc(apexes[0])}Z`
+}

@@ -1,0 +1,84 @@
+// Runs a script of the project under the project's own Node, installing first what is not there yet:
+//
+//   node scripts/installed.mjs scripts/start.ts [arguments]
+//
+// This is the one file that must work before anything is installed, on any Node >= 20, so it is plain JavaScript
+// and uses nothing but what Node brings. Everything after it may be TypeScript and take the pinned Node for granted.
+
+import { spawn, spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { delimiter, dirname, join, resolve, sep } from 'node:path'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)))
+const bin = join(root, 'node_modules', '.bin')
+const windows = process.platform === 'win32'
+const pinnedNode = join(root, 'node_modules', 'node', 'bin', windows ? 'node.exe' : 'node')
+const stampFile = join(root, 'node_modules', '.installed-from')
+
+/** What the installed packages depend on. When none of it has changed, there is nothing to install. */
+function fingerprint() {
+  const hash = createHash('sha256')
+  for (const file of ['package-lock.json', 'package.json', 'shared/package.json']) hash.update(readFileSync(join(root, file)))
+  return hash.update(`${process.platform} ${process.arch}`).digest('hex')
+}
+
+function isInstalled() {
+  return existsSync(pinnedNode) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === fingerprint()
+}
+
+/**
+ * The environment with our own `.bin` taken out of the path: npm must not run on the very Node it is about to replace.
+ * `NODE_ENV=production` would make npm leave out the tools that build the site.
+ */
+function outsideEnvironment() {
+  const path = (process.env.PATH ?? process.env.Path ?? '').split(delimiter)
+  const outside = path.filter((entry) => !resolve(entry).startsWith(join(root, 'node_modules') + sep))
+  const { Path: _path, NODE_ENV: _mode, ...rest } = process.env
+  return { ...rest, PATH: outside.join(delimiter) }
+}
+
+function npm(...args) {
+  const env = outsideEnvironment()
+  return spawnSync('npm', args, { cwd: root, env, shell: windows, stdio: ['ignore', process.stderr, process.stderr] }).status === 0
+}
+
+function install() {
+  console.error('Installing the packages named in package-lock.json ...')
+  rmSync(stampFile, { force: true })
+  if (!npm('ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error')) {
+    console.error('npm could not install the packages. Is the registry reachable?')
+    process.exit(1)
+  }
+  // Where install scripts are switched off, the pinned Node has not been put in place yet.
+  if (!existsSync(pinnedNode)) npm('rebuild', 'node', '--ignore-scripts=false', '--loglevel=error')
+  if (!existsSync(pinnedNode)) {
+    console.error('The packages are in place, but the pinned Node is not: allow the install script of the package "node".')
+    process.exit(1)
+  }
+  writeFileSync(stampFile, fingerprint())
+}
+
+function runInPinnedNode(file, args) {
+  const env = { ...process.env, PATH: bin + delimiter + (process.env.PATH ?? '') }
+  const child = spawn(pinnedNode, [file, ...args], { stdio: 'inherit', env })
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal))
+  child.on('exit', (code, signal) => process.exit(signal ? 1 : (code ?? 1)))
+}
+
+const [script, ...args] = process.argv.slice(2)
+if (!script) {
+  console.error('Usage: node scripts/installed.mjs <script> [arguments]')
+  process.exit(2)
+}
+const file = resolve(root, script)
+const fresh = !isInstalled()
+if (fresh) install()
+
+if (!fresh && resolve(process.execPath) === pinnedNode) {
+  process.argv = [process.argv[0], file, ...args]
+  await import(pathToFileURL(file).href)
+} else {
+  runInPinnedNode(file, args)
+}
