@@ -15,7 +15,8 @@ export async function buildWorker(): Promise<void> {
   const { count, size, warnings } = await generateSW({
     globDirectory: outDir,
     globPatterns: ['**/*'],
-    globIgnores: ['sw.js', '**/*.map', 'sitemap*.xml', 'robots.txt'],
+    // The pictures are asked for once, when the site is put on a home screen, with a network.
+    globIgnores: ['sw.js', '**/*.map', 'icon-*.png'],
     swDest: join(outDir, 'sw.js'),
     inlineWorkboxRuntime: true,
     sourcemap: false,

@@ -1,4 +1,4 @@
-import { bore, rotor } from './outline.ts'
+import { bore, eccentricity, rotor } from './outline.ts'
 
 const ink = '#1d2733'
 const paper = '#fbfaf6'
@@ -6,12 +6,13 @@ const paper = '#fbfaf6'
 /** The sign of the handbook: a rotor in its bore. `room` is the share of the half width that the bore fills. */
 export function icon(room: number, corner: number): string {
   const scale = 256 * room
-  const width = (22 * room).toFixed(1)
+  const width = (20 * room).toFixed(1)
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="-256 -256 512 512">
   <rect x="-256" y="-256" width="512" height="512" rx="${corner}" fill="${paper}"/>
-  <path d="${bore(scale)}" transform="rotate(90)" fill="none" stroke="${ink}" stroke-width="${width}"/>
-  <path d="${rotor(scale * 0.985, Math.PI / 9)}" transform="rotate(90)" fill="${ink}"/>
-  <circle r="${(scale * 0.2).toFixed(2)}" fill="${paper}"/>
+  <path d="${bore(scale)}" transform="rotate(-90)" fill="none" stroke="${ink}" stroke-width="${width}"/>
+  <path d="${rotor(scale * 0.96, 0)}" transform="rotate(-90)" fill="${ink}"/>
+  <circle cy="${(-scale * eccentricity).toFixed(2)}" r="${(scale * 0.3).toFixed(2)}" fill="${paper}"/>
+  <circle cy="0" r="${(scale * 0.12).toFixed(2)}" fill="${ink}"/>
 </svg>
 `
 }

@@ -1,6 +1,7 @@
-/** The housing's two-lobed bore, and the rotor in it with its three sides drawn as arcs. Generating radius 1, y downwards. */
+// The housing's two-lobed bore, and the rotor in it with its three sides drawn as arcs. Generating radius 1, y downwards.
 
-const eccentricity = 1 / 7
+/** As a share of the generating radius: about what such engines have (common practice, no source). */
+export const eccentricity = 1 / 7
 
 const point = (x: number, y: number, scale: number) => `${(x * scale).toFixed(2)} ${(-y * scale).toFixed(2)}`
 
@@ -19,7 +20,7 @@ export function rotor(scale: number, angle: number): string {
     const a = angle + (2 * Math.PI * k) / 3
     return point(Math.cos(a) + eccentricity * Math.cos(3 * angle), Math.sin(a) + eccentricity * Math.sin(3 * angle), scale)
   })
-  const radius = (2.1 * scale).toFixed(2)
+  const radius = (2 * scale).toFixed(2)
   const arc = (to: string) => `A${radius} ${radius} 0 0 0 ${to}`
   return `M${apexes[0]}${arc(apexes[1])}${arc(apexes[2])}${arc(apexes[0])}Z`
 }

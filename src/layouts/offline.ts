@@ -40,6 +40,15 @@ async function kept(): Promise<void> {
   await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }))
 }
 
+/** Rejects when the browser gives up putting the files by: one is missing, or there is no room. */
+function refused({ installing }: ServiceWorkerRegistration): Promise<never> {
+  return new Promise((_resolve, reject) => {
+    installing?.addEventListener('statechange', () => {
+      if (installing.state === 'redundant') reject(new Error('The site could not be kept for reading offline.'))
+    })
+  })
+}
+
 async function register(): Promise<void> {
   const { serviceWorker } = navigator
   if (serviceWorker.controller) {
@@ -47,7 +56,7 @@ async function register(): Promise<void> {
   }
   const registration = await serviceWorker.register(url('/sw.js'), { scope: base, updateViaCache: 'none' })
   watchForNewer(registration)
-  await kept()
+  await Promise.race([kept(), refused(registration)])
   document.documentElement.dataset.offline = 'ready'
 }
 

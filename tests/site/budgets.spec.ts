@@ -1,0 +1,40 @@
+import { type Sent } from '../../scripts/serve/serve.ts'
+import { budgets } from './budgets.ts'
+import { useEveryControl } from './controls.ts'
+import { expect, ownSite, pages, scrollThrough, test } from './site.ts'
+
+const kilobytes = (sent: readonly Sent[]) => sent.reduce((total, { bytes }) => total + bytes, 0) / 1000
+const listed = (sent: readonly Sent[]) => sent.map(({ path, bytes }) => `${bytes} ${path}`).join('\n')
+
+for (const { name, of, cold, allIn } of budgets) {
+  const chosen = pages.filter(of)
+  test.describe(name, () => {
+    if (chosen.length === 0) test.skip('has no page yet', () => undefined)
+
+    for (const { path } of chosen) {
+      test.describe('with everything that runs by itself', () => {
+        test.use({ serviceWorkers: 'allow' })
+        test(`/${path} sends at most ${cold} kB by a second after loading`, async ({ page }) => {
+          const site = await ownSite()
+          await page.goto(site.url + path, { waitUntil: 'load' })
+          await page.waitForTimeout(1000)
+          const sent = [...site.sent]
+          await site.close()
+          expect(kilobytes(sent), listed(sent)).toBeLessThanOrEqual(cold)
+        })
+      })
+
+      if (allIn === undefined) continue
+      test(`/${path} sends at most ${allIn} kB when all of it is used`, async ({ page }) => {
+        const site = await ownSite()
+        await page.goto(site.url + path)
+        await scrollThrough(page)
+        await useEveryControl(page)
+        await page.waitForTimeout(500)
+        const sent = [...site.sent]
+        await site.close()
+        expect(kilobytes(sent), listed(sent)).toBeLessThanOrEqual(allIn)
+      })
+    }
+  })
+}
