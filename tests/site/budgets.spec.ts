@@ -1,7 +1,7 @@
 import { type Sent } from '../../scripts/serve/serve.ts'
 import { budgets } from './budgets.ts'
 import { useEveryControl } from './controls.ts'
-import { expect, ownSite, pages, scrollThrough, test } from './site.ts'
+import { expect, ownSite, pages, settle, test } from './site.ts'
 
 const kilobytes = (sent: readonly Sent[]) => sent.reduce((total, { bytes }) => total + bytes, 0) / 1000
 const listed = (sent: readonly Sent[]) => sent.map(({ path, bytes }) => `${bytes} ${path}`).join('\n')
@@ -28,7 +28,7 @@ for (const { name, of, cold, allIn } of budgets) {
       test(`/${path} sends at most ${allIn} kB when all of it is used`, async ({ page }) => {
         const site = await ownSite()
         await page.goto(site.url + path)
-        await scrollThrough(page)
+        await settle(page)
         await useEveryControl(page)
         await page.waitForTimeout(500)
         const sent = [...site.sent]

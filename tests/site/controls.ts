@@ -16,7 +16,7 @@ async function useField(field: Locator): Promise<void> {
 
 /** Opens every fold and uses every field, choice and button of a page, so that all it may ever load is loaded. */
 export async function useEveryControl(page: Page): Promise<void> {
-  await page.evaluate(() => { print = () => undefined })
+  await page.evaluate(() => { window.print = () => undefined })
   page.on('dialog', (dialog) => void dialog.dismiss())
   async function each(selector: string, act: (one: Locator) => Promise<unknown>): Promise<void> {
     const all = page.locator('main').locator(selector)

@@ -1,12 +1,12 @@
 import AxeBuilder from '@axe-core/playwright'
-import { expect, pages, scrollThrough, test, watch } from './site.ts'
+import { expect, pages, settle, test, watch } from './site.ts'
 
 for (const { path, kind } of pages) {
   test.describe(`/${path}`, () => {
     test('opens without a fault, and comes alive without one', async ({ page, site }) => {
       const faults = watch(page, site.host)
       await page.goto(site.url + path)
-      await scrollThrough(page)
+      await settle(page)
       expect(faults).toEqual([])
       expect(kind, 'every page says what kind it is').not.toBe('')
     })
@@ -15,7 +15,7 @@ for (const { path, kind } of pages) {
       test(`can be read by everyone, ${colorScheme}`, async ({ page, site }) => {
         await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' })
         await page.goto(site.url + path)
-        await scrollThrough(page)
+        await settle(page)
         const { violations } = await new AxeBuilder({ page }).analyze()
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
       })
@@ -24,7 +24,7 @@ for (const { path, kind } of pages) {
     test('fits a phone without sideways scrolling', async ({ page, site }) => {
       await page.setViewportSize({ width: 390, height: 844 })
       await page.goto(site.url + path)
-      await scrollThrough(page)
+      await settle(page)
       const { scrollWidth, clientWidth } = await page.evaluate(() => {
         const { scrollWidth, clientWidth } = document.documentElement
         return { scrollWidth, clientWidth }

@@ -1,9 +1,10 @@
 import { test as base, expect, type Page } from '@playwright/test'
 import { builtPages } from '../../scripts/site/pages.ts'
 import { outDir } from '../../scripts/root.ts'
+import { settle } from '../../scripts/site/settle.ts'
 import { serve, type Sent } from '../../scripts/serve/serve.ts'
 
-export { expect }
+export { expect, settle }
 export const pages = builtPages()
 
 /** A server of the built site for one test alone: to be stopped, or to count what it sends. */
@@ -28,20 +29,6 @@ export function watch(page: Page, host: string): string[] {
     if (response.status() >= 400) faults.push(`${response.status()}: ${response.url()}`)
   })
   return faults
-}
-
-/** Waits until every island on the page that is to come alive has done so. */
-export async function scrollThrough(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    const pause = () => new Promise((resolve) => setTimeout(resolve, 30))
-    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 2) {
-      scrollTo(0, y)
-      await pause()
-    }
-    scrollTo(0, 0)
-  })
-  await page.waitForLoadState('networkidle')
-  await expect(page.locator('astro-island[ssr]')).toHaveCount(0)
 }
 
 /** Tests of the built site. All tests of one worker share a server; the service worker stays out unless a test is about it. */
