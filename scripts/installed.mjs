@@ -1,6 +1,7 @@
 // Runs a script of the project under the project's own Node, installing first what is not there yet:
 //
 //   node scripts/installed.mjs scripts/start.ts [arguments]
+//   node scripts/installed.mjs --done                          notes that npm has just installed everything
 //
 // This is the one file that must work before anything is installed, on any Node >= 20, so it is plain JavaScript
 // and uses nothing but what Node brings. Everything after it may be TypeScript and take the pinned Node for granted.
@@ -17,15 +18,18 @@ const windows = process.platform === 'win32'
 const pinnedNode = join(root, 'node_modules', 'node', 'bin', windows ? 'node.exe' : 'node')
 const stampFile = join(root, 'node_modules', '.installed-from')
 
-/** What the installed packages depend on. When none of it has changed, there is nothing to install. */
+/** What the installed packages depend on. When it has not changed, there is nothing to install. */
 function fingerprint() {
   const hash = createHash('sha256')
-  for (const file of ['package-lock.json', 'package.json', 'shared/package.json']) hash.update(readFileSync(join(root, file)))
-  return hash.update(`${process.platform} ${process.arch}`).digest('hex')
+  return hash.update(readFileSync(join(root, 'package-lock.json'))).update(`${process.platform} ${process.arch}`).digest('hex')
 }
 
 function isInstalled() {
   return existsSync(pinnedNode) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === fingerprint()
+}
+
+function noteInstalled() {
+  writeFileSync(stampFile, fingerprint())
 }
 
 /**
@@ -57,7 +61,7 @@ function install() {
     console.error('The packages are in place, but the pinned Node is not: allow the install script of the package "node".')
     process.exit(1)
   }
-  writeFileSync(stampFile, fingerprint())
+  noteInstalled()
 }
 
 function runInPinnedNode(file, args) {
@@ -67,18 +71,21 @@ function runInPinnedNode(file, args) {
   child.on('exit', (code, signal) => process.exit(signal ? 1 : (code ?? 1)))
 }
 
-const [script, ...args] = process.argv.slice(2)
-if (!script) {
-  console.error('Usage: node scripts/installed.mjs <script> [arguments]')
-  process.exit(2)
-}
-const file = resolve(root, script)
-const fresh = !isInstalled()
-if (fresh) install()
-
-if (!fresh && resolve(process.execPath) === pinnedNode) {
+async function runInstalled(script, args) {
+  const file = resolve(root, script)
+  const fresh = !isInstalled()
+  if (fresh) install()
+  if (fresh || resolve(process.execPath) !== pinnedNode) return runInPinnedNode(file, args)
   process.argv = [process.argv[0], file, ...args]
   await import(pathToFileURL(file).href)
+}
+
+const [script, ...args] = process.argv.slice(2)
+if (script === '--done') {
+  noteInstalled()
+} else if (script) {
+  await runInstalled(script, args)
 } else {
-  runInPinnedNode(file, args)
+  console.error('Usage: node scripts/installed.mjs <script> [arguments]')
+  process.exitCode = 2
 }
