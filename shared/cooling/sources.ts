@@ -1,0 +1,10 @@
+import { type Sources } from '../data/source.ts'
+
+export const sources = {
+  'ashrae-2001': { author: 'ASHRAE', title: 'Handbook of Fundamentals, chapter 21: physical properties of secondary coolants', year: '2001', place: 'as digitised in the CoolProp repository, dev/incompressible_liquids/CPIncomp/data', seen: 'carried by a reference library' },
+  'iapws-if97': { author: 'International Association for the Properties of Water and Steam', title: 'R7-97(2012): Revised release on the IAPWS industrial formulation 1997', year: '2012', seen: 'confirmed by search' },
+  'kays-london': { author: 'W. M. Kays, A. L. London', title: 'Compact Heat Exchangers, 3rd edition', year: '1984', seen: 'from memory' },
+  'incropera': { author: 'F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine', title: 'Fundamentals of Heat and Mass Transfer, 6th edition', year: '2007', seen: 'confirmed by search' },
+  'mason-1955': { author: 'J. L. Mason', title: 'Heat transfer in crossflow, Proceedings of the Second US National Congress of Applied Mechanics', year: '1955', place: 'pages 801-803', seen: 'carried by a reference library' },
+  'raoult': { author: 'F.-M. Raoult', title: 'Loi générale des tensions de vapeur des dissolvants, Comptes rendus 104', year: '1887', place: 'pages 1430-1433', seen: 'from memory' },
+} as const satisfies Sources
