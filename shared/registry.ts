@@ -3,10 +3,13 @@ import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { gather, type Registry } from './formula/known.ts'
 
+/** Folders that declare nothing of the trade. */
+const machinery = /^(node_modules|cli|build|calculation|formula|numerics|quantity)$/
+
 /** Gathers the package from its files, for Node: tests, the headless commands, reference data. The site gathers the same files through its bundler. */
 export async function loadRegistry(): Promise<Registry> {
   const here = dirname(fileURLToPath(import.meta.url))
-  const paths = globSync('*/**/*.ts', { cwd: here, exclude: (name) => /^(node_modules|cli)$/.test(String(name)) }).map((p) => p.replaceAll('\\', '/')).sort()
+  const paths = globSync('*/**/*.ts', { cwd: here, exclude: (name) => machinery.test(String(name)) }).map((p) => p.replaceAll('\\', '/')).sort()
   const modules: Record<string, Record<string, unknown>> = {}
   for (const path of paths) modules[path] = (await import(`./${path}`)) as Record<string, unknown>
   return gather(modules)

@@ -25,6 +25,8 @@ export type Margin = {
   readonly tight: number
   /** Low and high of the demand, where the model gives a band: a limit inside it reads `tight` at best. */
   readonly band?: readonly [PointValue, PointValue]
+  /** A state that no number can change: knock is always `not known`. */
+  readonly always?: 'not known'
   /** The best state that this model can honestly give. */
   readonly best?: State
   /** Other words for the states, where the trade's own say less: `inside`, `outside`. */
