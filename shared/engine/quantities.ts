@@ -1,5 +1,5 @@
-import { quantity } from '../quantity/quantity.ts'
-import { bar, cm3, degC, kPa, kW, percent, rpm } from '../quantity/si.ts'
+import { choice, curveOf, quantity } from '../quantity/quantity.ts'
+import { bar, cm3, deg, degC, gPerKWh, kPa, kW, mm, percent, rpm } from '../quantity/si.ts'
 
 export const shaftSpeed = quantity('Shaft speed', 'n', 'shaftSpeed', [rpm(500), rpm(11000)], rpm(20))
 export const rotors = quantity('Number of rotors', 'z', 'number', [1, 4], 1, { whole: true })
@@ -16,3 +16,57 @@ export const airPressure = quantity('Air pressure outside', 'p_0', 'pressure', [
 export const airTemperature = quantity('Air temperature outside', 'T_0', 'temperature', [degC(-30), degC(50)], 2)
 export const humidity = quantity('Relative humidity', 'φ', 'share', [0, 1], percent(5))
 export const boostPressure = quantity('Boost pressure', 'p_b', 'gaugePressure', [bar(-0.9), bar(3)], bar(0.03))
+
+// How the engine is described.
+export const describedBy = choice('Engine described by', { geometry: 'its housing and rotor', displacement: 'its displacement' })
+export const generatingRadius = quantity('Generating radius', 'R', 'length', [mm(70), mm(160)], mm(0.05))
+export const eccentricity = quantity('Eccentricity', 'e', 'length', [mm(8), mm(20)], mm(0.02))
+export const housingWidth = quantity('Width of the rotor housing', 'b', 'length', [mm(40), mm(130)], mm(0.05))
+export const parallelShift = quantity('Parallel shift of the trochoid', 'a', 'length', [0, mm(6)], mm(0.1))
+export const shaftAngle = quantity('Shaft angle after smallest volume', 'θ', 'angle', [0, deg(540)], deg(1))
+export const chamberVolume = quantity('Chamber volume', 'V', 'volume', [cm3(10), cm3(1800)], cm3(1))
+export const minimumVolume = quantity('Theoretical minimum volume', 'V_min', 'volume', [cm3(5), cm3(200)], cm3(0.5))
+export const theoreticalRatio = quantity('Theoretical compression ratio', 'ε_th', 'number', [10, 40], 0.1)
+export const leaningAngle = quantity('Largest leaning angle of the apex seal', 'φ_max', 'angle', [deg(10), deg(45)], deg(0.1))
+export const recessVolume = quantity('Volume of one rotor recess', 'V_r', 'volume', [cm3(1), cm3(200)], cm3(0.5))
+export const flankGap = quantity('Gap between rotor flank and housing', 'c_f', 'length', [0, mm(1.5)], mm(0.05))
+export const plugVolume = quantity('Volume of the plug holes of one chamber', 'V_p', 'volume', [0, cm3(10)], cm3(0.2))
+export const arcLength = quantity('Arc length', 'L', 'length', [mm(50), mm(500)], mm(0.1))
+export const quotedDisplacement = quantity('Displacement as quoted', 'V_q', 'volume', [cm3(100), cm3(12000)], cm3(5), { show: ['cm³', 'in³'] })
+
+// Speed and load.
+export const sealSpeed = quantity('Sliding speed of the apex seal', 'v_s', 'speed', [1, 70], 0.1)
+export const rotorMass = quantity('Mass of one rotor', 'm_r', 'mass', [1, 9], 0.01)
+export const rotorLoad = quantity('Centrifugal load of one rotor', 'F_r', 'force', [10, 1.2e5], 50)
+export const meanPressure = quantity('Mean effective pressure', 'p_me', 'pressureDifference', [bar(-2), bar(30)], bar(0.2), { show: ['bar', 'psi'] })
+export const frictionConstant = quantity('Friction mean pressure towards standstill', 'p_f0', 'pressureDifference', [kPa(10), kPa(200)], kPa(10))
+export const frictionSlope = quantity('Friction rise per 1,000 rpm', 'p_f1', 'pressureDifference', [0, kPa(60)], kPa(3))
+export const exhaustPressure = quantity('Pressure at the exhaust ports', 'p_x', 'pressure', [kPa(60), kPa(700)], kPa(3))
+export const backPressureRatio = quantity('Back-pressure ratio', 'r_x', 'number', [0.5, 4], 0.05)
+export const overlapFactor = quantity('Overlap factor', 'k_x', 'number', [0, 0.6], 0.05)
+
+// Fuel into power.
+export const fuelFlow = quantity('Fuel flow of the engine', 'm_f', 'massFlow', [0.0002, 0.12], 0.0005, { show: ['g/s', 'lb/h'] })
+export const lowerHeatingValue = quantity('Lower heating value of the fuel', 'H_u', 'specificEnergy', [18e6, 50e6], 0.3e6, { show: ['MJ/kg', 'MJ/kg'] })
+export const airPerFuel = quantity('Air per fuel at lambda one', 'L_st', 'number', [5, 18], 0.1)
+export const fuelPowerIn = quantity('Chemical power of the fuel', 'P_f', 'power', [kW(2), kW(3000)], kW(5), { show: ['kW', 'hp'] })
+export const releasedShareOf = quantity('Share of the heating value released', 'x_r', 'share', [0.5, 1], percent(1))
+export const airStandardEfficiency = quantity('Air-standard efficiency', 'η_th', 'share', [0.3, 0.75], percent(1))
+export const indicatedQuality = quantity('Indicated quality', 'q_i', 'share', [0.3, 0.95], percent(2))
+export const indicated = quantity('Indicated power', 'P_i', 'power', [kW(1), kW(1100)], kW(5), { show: ['kW', 'hp'] })
+export const lostPower = quantity('Power lost inside the engine', 'P_l', 'power', [kW(-100), kW(250)], kW(1), { show: ['kW', 'hp'] })
+export const specificConsumption = quantity('Brake specific fuel consumption', 'b_e', 'specificFuel', [gPerKWh(180), gPerKWh(1200)], gPerKWh(5))
+export const endPressure = quantity('Pressure at the end of compression', 'p_2', 'pressure', [kPa(200), kPa(12000)], kPa(20), { show: ['bar abs', 'psi abs'] })
+export const endTemperature = quantity('Temperature at the end of compression', 'T_2', 'temperature', [degC(100), degC(900)], 5)
+export const powerCorrection = quantity('Power correction factor', 'α_c', 'number', [0.8, 1.6], 0.005)
+
+// Intake tuning.
+export const tunedFrequency = quantity('Tuned frequency', 'f', 'frequency', [5, 1000], 1)
+export const ductLength = quantity('Length of a duct', 'l', 'length', [mm(20), mm(3000)], mm(2))
+export const ductArea = quantity('Flow area of a duct', 'A', 'area', [0.2e-4, 100e-4], 0.1e-4)
+export const tuningFactor = quantity('Tuning factor', 'K_t', 'number', [1.5, 3], 0.1)
+export const resonatorVolume = quantity('Volume that resonates', 'V_res', 'volume', [cm3(50), cm3(10000)], cm3(5))
+
+// Curves.
+export const veCurve = curveOf('Volumetric efficiency over shaft speed', shaftSpeed, volumetricEfficiency)
+export const lambdaCurve = curveOf('Lambda over manifold pressure', manifoldPressure, lambda)
