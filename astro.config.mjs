@@ -1,6 +1,9 @@
 import { defineConfig } from 'astro/config'
 import mdx from '@astrojs/mdx'
 import preact from '@astrojs/preact'
+import { satteri } from '@astrojs/markdown-satteri'
+import { alignByClass } from './scripts/markdown/alignByClass.ts'
+import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { base, outDir } from './scripts/root.ts'
 
 export default defineConfig({
@@ -16,8 +19,11 @@ export default defineConfig({
     inlineStylesheets: process.env.STYLES ?? 'auto',
   },
   integrations: [mdx(), preact()],
-  // Highlighting colours code with style attributes, which the policy below refuses.
-  markdown: { syntaxHighlight: false },
+  markdown: {
+    processor: satteri({ hastPlugins: [alignByClass, linksBelowBase(base)] }),
+    // Highlighting colours code with style attributes, which the policy below refuses.
+    syntaxHighlight: false,
+  },
   devToolbar: { enabled: false },
   security: {
     csp: {
