@@ -1,10 +1,11 @@
 import { formula, type About } from '../formula/formula.ts'
-import { dryPressure, mediumPressure, vapourShareOfAir } from '../media/quantities.ts'
+import { gasPressure } from '../boost/quantities.ts'
+import { dryPressure, vapourShareOfAir } from '../media/quantities.ts'
 
 /** Pressure of the dry part of moist air: the part that brings oxygen. */
 export const about = {
   name: 'Pressure of the dry part of the air',
-  in: { pressure: mediumPressure, share: vapourShareOfAir },
+  in: { pressure: gasPressure, share: vapourShareOfAir },
   out: dryPressure,
   equation: 'pressure * (1 - share)',
   source: ['derived', 'Dalton’s law of an ideal mixture'],

@@ -1,11 +1,12 @@
 import { formula, type About } from '../formula/formula.ts'
 import { airGasConstant } from '../formula/constants.ts'
-import { airDensity, dryPressure, mediumTemperature } from '../media/quantities.ts'
+import { gasTemperature } from '../boost/quantities.ts'
+import { airDensity, dryPressure } from '../media/quantities.ts'
 
 /** Density of dry air, or of the dry part of moist air when its own share of the pressure is put in. */
 export const about = {
   name: 'Density of dry air',
-  in: { pressure: dryPressure, temperature: mediumTemperature },
+  in: { pressure: dryPressure, temperature: gasTemperature },
   out: airDensity,
   equation: 'pressure / (airGasConstant * temperature)',
   constants: { airGasConstant },

@@ -1,5 +1,5 @@
 import { formula, type About } from '../formula/formula.ts'
-import { heatRatio } from '../media/quantities.ts'
+import { heatRatio } from '../boost/quantities.ts'
 import { airStandardEfficiency, compressionRatio } from './quantities.ts'
 
 /** What an ideal engine with all heat added at smallest volume would turn into work: the ceiling, not the engine. */

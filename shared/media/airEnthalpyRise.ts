@@ -2,12 +2,13 @@ import { formula, type About } from '../formula/formula.ts'
 import { role } from '../quantity/quantity.ts'
 import { airSpecificHeat } from '../formula/constants.ts'
 import { airFlow } from '../engine/quantities.ts'
-import { enthalpyFlow, mediumTemperature } from './quantities.ts'
+import { gasTemperature } from '../boost/quantities.ts'
+import { enthalpyFlow } from './quantities.ts'
 
 /** Heat, or shaft power, that a flow of air takes up between two temperatures. */
 export const about = {
   name: 'Enthalpy rise of an air flow',
-  in: { flow: airFlow, from: role(mediumTemperature, 'T_1', 'Temperature before'), to: role(mediumTemperature, 'T_2', 'Temperature after') },
+  in: { flow: airFlow, from: role(gasTemperature, 'T_1', 'Temperature before'), to: role(gasTemperature, 'T_2', 'Temperature after') },
   out: enthalpyFlow,
   equation: 'flow * airSpecificHeat * (to - from)',
   constants: { airSpecificHeat },

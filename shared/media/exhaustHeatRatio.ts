@@ -1,6 +1,6 @@
 import { formula, type About } from '../formula/formula.ts'
 import { exhaustGasConstant } from '../formula/constants.ts'
-import { gasSpecificHeat, heatRatio } from './quantities.ts'
+import { gasSpecificHeat, heatRatio } from '../boost/quantities.ts'
 
 /** Ratio of specific heats of rich exhaust gas. */
 export const about = {

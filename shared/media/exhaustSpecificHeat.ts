@@ -1,6 +1,7 @@
 import { formula, type About } from '../formula/formula.ts'
 import { exhaustHeatConstant, exhaustHeatSlope } from '../formula/constants.ts'
-import { exhaustGasTemperature, gasSpecificHeat } from './quantities.ts'
+import { gasSpecificHeat } from '../boost/quantities.ts'
+import { exhaustGasTemperature } from './quantities.ts'
 
 /** Specific heat of rich exhaust gas at constant pressure: the slope of its enthalpy. */
 export const about = {

@@ -1,10 +1,11 @@
 import { formula, type About } from '../formula/formula.ts'
-import { mediumTemperature, saturation } from './quantities.ts'
+import { gasTemperature } from '../boost/quantities.ts'
+import { saturation } from './quantities.ts'
 
 /** Pressure at which water vapour is in balance with liquid water. */
 export const about = {
   name: 'Saturation pressure of water',
-  in: { temperature: mediumTemperature },
+  in: { temperature: gasTemperature },
   out: saturation,
   equation: '22.064e6 * exp(647.096 / temperature * (-7.85951783 * (1 - temperature / 647.096) + 1.84408259 * (1 - temperature / 647.096)^1.5 - 11.7866497 * (1 - temperature / 647.096)^3 + 22.6807411 * (1 - temperature / 647.096)^3.5 - 15.9618719 * (1 - temperature / 647.096)^4 + 1.80122502 * (1 - temperature / 647.096)^7.5))',
   units: { temperature: 'K', out: 'Pa' },

@@ -1,10 +1,11 @@
 import { formula, type About } from '../formula/formula.ts'
-import { mediumPressure, vapourPressureOfWater, vapourShareOfAir } from './quantities.ts'
+import { gasPressure } from '../boost/quantities.ts'
+import { vapourPressureOfWater, vapourShareOfAir } from './quantities.ts'
 
 /** Mole share of water vapour: the same outside, in the compressor and in the manifold, as long as nothing condenses. */
 export const about = {
   name: 'Share of water vapour in the air',
-  in: { vapourPressure: vapourPressureOfWater, pressure: mediumPressure },
+  in: { vapourPressure: vapourPressureOfWater, pressure: gasPressure },
   out: vapourShareOfAir,
   equation: 'vapourPressure / pressure',
   source: ['derived', 'Dalton’s law of an ideal mixture'],
