@@ -40,7 +40,8 @@ export function dimensionOf(equation: string, about: About, x: Readonly<Record<s
   } else scope['out'] = carried(x['out'] ?? 1, about.out as Quantity, about.units?.['out'] !== undefined)
   for (const [name, c] of Object.entries(about.constants ?? {})) {
     const u = unitsNamed(c.unit)[0]
-    scope[name] = math.unit(c.value, u ? text(dimOf(u)) || 'rad' : c.unit.replace(/²/g, '^2').replace(/³/g, '^3').replace(/⁴/g, '^4'))
+    const unit = u ? text(dimOf(u)) : c.unit.replace(/²/g, '^2').replace(/³/g, '^3').replace(/⁴/g, '^4')
+    scope[name] = unit === '' ? c.value : math.unit(c.value, unit)
   }
   const out = math.evaluate(equation, scope) as unknown
   if (typeof out === 'number') return [0, 0, 0, 0, 0, 0]
