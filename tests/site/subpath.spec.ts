@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { root } from '../../scripts/root.ts'
 import { run } from '../../scripts/run.ts'
@@ -9,11 +10,13 @@ import { expect, ownSite, test, watch } from './site.ts'
 const base = '/shelf/handbook/'
 const dir = join(root, '.cache', 'under-a-path')
 
-test.describe.configure({ mode: 'serial' })
+// In order and in one worker: the later tests read what the first one built.
+test.describe.configure({ mode: 'default' })
 test.use({ serviceWorkers: 'allow' })
 
 test('the site can be built to live under a path', async () => {
   test.setTimeout(600_000)
+  rmSync(dir, { recursive: true, force: true })
   expect(await run('node', ['scripts/build.ts'], { BASE: base, OUT: dir })).toBe(0)
 })
 
