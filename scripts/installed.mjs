@@ -1,14 +1,12 @@
 // Runs a script of the project under the project's own Node, installing first what is not there yet:
 //
 //   node scripts/installed.mjs scripts/start.ts [arguments]
-//   node scripts/installed.mjs --done                          notes that npm has just installed everything
 //
 // This is the one file that must work before anything is installed, on any Node >= 20, so it is plain JavaScript
 // and uses nothing but what Node brings. Everything after it may be TypeScript and take the pinned Node for granted.
 
 import { spawn, spawnSync } from 'node:child_process'
-import { createHash } from 'node:crypto'
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { delimiter, dirname, join, resolve, sep } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
@@ -16,20 +14,21 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const bin = join(root, 'node_modules', '.bin')
 const windows = process.platform === 'win32'
 const pinnedNode = join(root, 'node_modules', 'node', 'bin', windows ? 'node.exe' : 'node')
-const stampFile = join(root, 'node_modules', '.installed-from')
+const installedLock = join(root, 'node_modules', '.package-lock.json')
 
-/** What the installed packages depend on. When it has not changed, there is nothing to install. */
-function fingerprint() {
-  const hash = createHash('sha256')
-  return hash.update(readFileSync(join(root, 'package-lock.json'))).update(`${process.platform} ${process.arch}`).digest('hex')
-}
-
+/**
+ * Whether what is installed is what package-lock.json asks for. npm notes in a lock file of its own, at the end of each
+ * installation, what it has put in place; packages for other systems are rightly absent from it.
+ */
 function isInstalled() {
-  return existsSync(pinnedNode) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === fingerprint()
-}
-
-function noteInstalled() {
-  writeFileSync(stampFile, fingerprint())
+  if (!existsSync(pinnedNode) || !existsSync(installedLock)) return false
+  const asked = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages
+  const present = JSON.parse(readFileSync(installedLock, 'utf8')).packages
+  return Object.entries(asked).every(([path, { version, integrity, optional }]) => {
+    if (!path.startsWith('node_modules/')) return true
+    const there = present[path]
+    return there ? there.version === version && there.integrity === integrity : optional === true
+  })
 }
 
 /**
@@ -50,7 +49,6 @@ function npm(...args) {
 
 function install() {
   console.error('Installing the packages named in package-lock.json ...')
-  rmSync(stampFile, { force: true })
   if (!npm('ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error')) {
     console.error('npm could not install the packages. Is the registry reachable?')
     process.exit(1)
@@ -61,7 +59,6 @@ function install() {
     console.error('The packages are in place, but the pinned Node is not: allow the install script of the package "node".')
     process.exit(1)
   }
-  noteInstalled()
 }
 
 function runInPinnedNode(file, args) {
@@ -81,9 +78,7 @@ async function runInstalled(script, args) {
 }
 
 const [script, ...args] = process.argv.slice(2)
-if (script === '--done') {
-  noteInstalled()
-} else if (script) {
+if (script) {
   await runInstalled(script, args)
 } else {
   console.error('Usage: node scripts/installed.mjs <script> [arguments]')
