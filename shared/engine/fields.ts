@@ -33,7 +33,7 @@ export const engineVeCurve = field('engine.veCurve', veCurve, {
 })
 export const engineVeBackPressureRatio = field('engine.veBackPressureRatio', backPressureRatio, 1, { label: 'Back-pressure ratio of the volumetric-efficiency curve' })
 export const engineOverlapFactor = field('engine.overlapFactor', overlapFactor, 0.1)
-export const engineQuality = field('engine.quality', indicatedQuality, 0.62)
+export const engineQuality = field('engine.quality', indicatedQuality, 0.57)
 export const engineFrictionConstant = field('engine.frictionConstant', frictionConstant, kPa(60))
 export const engineFrictionSlope = field('engine.frictionSlope', frictionSlope, kPa(12))
 export const engineLambdaCurve = field('engine.lambdaCurve', lambdaCurve, {
