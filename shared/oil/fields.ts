@@ -1,16 +1,17 @@
 import { field } from '../build/field.ts'
 import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
+import { airSideShare, coreAir, heatFlow } from '../cooling/quantities.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import {
-  bearingLength, combustionRise, coolerAirFlow, coolerDifference, diametralClearance, dilution, dischargeCoefficient, filmRatio, highShearViscosity,
-  jetDiameter, jets, journalDiameter, kinematicViscosity, mainOffset, mainSpacing, meteredPerTurn, oilDensity, oilFlow, oilGrade, oilHeatFlow,
-  oilHole, oilPressure, oilPumpPerTurn, oilSideShare, oilTemperature, peakGasPressure, pumpEfficiency, pumpSpeedRatio, sealDose, sealOiling,
-  surfaceRoughness, viscosityIndex,
+  bearingLength, combustionRise, coolerDifference, diametralClearance, dilution, dischargeCoefficient, filmRatio, highShearViscosity,
+  jetDiameter, jets, journalDiameter, mainOffset, mainSpacing, meteredPerTurn, oilDensity, oilFlow, oilGrade,
+  oilHole, oilPressure, oilPumpPerTurn, oilTemperature, peakGasPressure, pumpEfficiency, pumpSpeedRatio, sealDose, sealOiling,
+  surfaceRoughness, viscosityAt100, viscosityAt40, viscosityIndex,
 } from './quantities.ts'
 
 export const grade = field('oil.grade', oilGrade, '10W-40')
-export const viscosity40 = field('oil.viscosity40', kinematicViscosity, null, { label: 'Kinematic viscosity at 40 °C' })
-export const viscosity100 = field('oil.viscosity100', kinematicViscosity, null, { label: 'Kinematic viscosity at 100 °C' })
+export const viscosity40 = field('oil.viscosity40', viscosityAt40, null)
+export const viscosity100 = field('oil.viscosity100', viscosityAt100, null)
 export const highShear = field('oil.highShear', highShearViscosity, null)
 export const index = field('oil.viscosityIndex', viscosityIndex, 150)
 export const density15 = field('oil.density', oilDensity, 865, { label: 'Oil density at 15 °C' })
@@ -50,10 +51,10 @@ export const meteredIdle = field('oil.metering.idle', meteredPerTurn, 0.4e-9, { 
 export const meteredFull = field('oil.metering.full', meteredPerTurn, 1.4e-9, { label: 'Metering pump delivery, lever full' })
 export const referenceDose = field('oil.referenceDose', sealDose, 1e-6, { label: 'Reference dose of the seals, chosen' })
 
-export const coolerRatedHeat = field('oil.cooler.ratedHeat', oilHeatFlow, kW(20), { label: 'Heat of the oil cooler at its rated point' })
+export const coolerRatedHeat = field('oil.cooler.ratedHeat', heatFlow, kW(20), { label: 'Heat of the oil cooler at its rated point' })
 export const coolerRatedDifference = field('oil.cooler.ratedDifference', coolerDifference, 80, { label: 'Oil in less air in, rated' })
 export const coolerRatedOil = field('oil.cooler.ratedOilFlow', oilFlow, lPerMin(40), { label: 'Oil flow, rated' })
-export const coolerRatedAir = field('oil.cooler.ratedAirFlow', coolerAirFlow, 0.6, { label: 'Air flow, rated' })
-export const coolerAir = field('oil.cooler.airFlow', coolerAirFlow, 0.6, { label: 'Air flow through the oil cooler on the road' })
-export const coolerOilSide = field('oil.cooler.oilSideShare', oilSideShare, percent(50))
+export const coolerRatedAir = field('oil.cooler.ratedAirFlow', coreAir, 0.6, { label: 'Air flow, rated' })
+export const coolerAir = field('oil.cooler.airFlow', coreAir, 0.6, { label: 'Air flow through the oil cooler on the road' })
+export const coolerAirSide = field('oil.cooler.airSideShare', airSideShare, percent(50), { label: 'Share of the oil cooler’s resistance on the air side' })
 export const temperatureLimit = field('oil.temperatureLimit', oilTemperature, degC(120), { label: 'Oil temperature limit' })

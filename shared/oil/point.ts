@@ -1,14 +1,14 @@
 import { pointValue } from '../build/pointValue.ts'
 import {
-  dynamicViscosity, filmThickness, highShearShare, oilFlow, oilPressure, oilTemperature, sealDose, sealDoseRatio, waltherIntercept, waltherSlope,
+  dynamicViscosity, filmThickness, highShearShare, oilFlow, oilPressure, oilTemperature, sealDose, sealDoseRatio, viscosityAt100, viscosityAt40,
 } from './quantities.ts'
 
 /** What the solved point says about oil at one shaft speed. */
 export const at = {
   oilTemperature: pointValue('oil.temperature', oilTemperature, 'Oil temperature, sustained'),
   viscosity: pointValue('oil.viscosity', dynamicViscosity, 'Film viscosity at oil temperature'),
-  lineA: pointValue('oil.lineA', waltherIntercept),
-  lineB: pointValue('oil.lineB', waltherSlope),
+  viscosity40: pointValue('oil.sumpViscosity40', viscosityAt40, 'Oil in the sump at 40 °C'),
+  viscosity100: pointValue('oil.sumpViscosity100', viscosityAt100, 'Oil in the sump at 100 °C'),
   highShearShare: pointValue('oil.highShearShare', highShearShare),
   rotorFilmWanted: pointValue('oil.rotorFilmWanted', filmThickness, 'Film wanted in the rotor bearing'),
   rotorInertiaFilm: pointValue('oil.rotorInertiaFilm', filmThickness, 'Film under the rotor’s inertia'),

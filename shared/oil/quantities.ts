@@ -5,6 +5,8 @@ import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/s
 export const oilGrade = gradeOf('Oil grade')
 export const oilTemperature = quantity('Oil temperature', 'T_o', 'temperature', [degC(-30), degC(170)], 3)
 export const kinematicViscosity = quantity('Kinematic viscosity', 'ν', 'kinematicViscosity', [2e-6, 3000e-6], 0.2e-6)
+export const viscosityAt40 = quantity('Viscosity at 40 °C', 'ν_40', 'kinematicViscosity', [15e-6, 300e-6], 1e-6)
+export const viscosityAt100 = quantity('Viscosity at 100 °C', 'ν_100', 'kinematicViscosity', [2.5e-6, 30e-6], 0.2e-6)
 export const dynamicViscosity = quantity('Dynamic viscosity', 'η', 'dynamicViscosity', [1e-3, 1], 0.2e-3)
 export const highShearViscosity = quantity('High-shear viscosity at 150 °C', 'η_HS', 'dynamicViscosity', [1.5e-3, 7e-3], 0.1e-3)
 export const highShearShare = quantity('Share of viscosity left at high shear', 's_HS', 'share', [0.4, 1], percent(3))
@@ -83,10 +85,4 @@ export const premixShare = quantity('Oil in the fuel by mass', 'x_p', 'share', [
 
 // Heat.
 export const oilSpecificHeat = quantity('Specific heat of oil', 'c_o', 'specificHeat', [1700, 2600], 50)
-export const oilHeatFlow = quantity('Heat into the oil', 'Φ_o', 'power', [100, kW(120)], kW(1))
-export const coolerConductance = quantity('Conductance of the oil cooler', 'UA_o', 'conductance', [10, 3000], 10)
 export const coolerDifference = quantity('Oil in less air in', 'ΔT_i', 'temperatureDifference', [5, 150], 2)
-export const coolerAirFlow = quantity('Air flow through the oil cooler', 'm_ac', 'massFlow', [0.02, 4], 0.02, { show: ['kg/s', 'lb/min'] })
-export const capacityRate = quantity('Heat capacity rate', 'C', 'conductance', [20, 6000], 10)
-export const oilSideShare = quantity('Share of the resistance on the oil side', 's_o', 'share', [0.05, 0.95], percent(5))
-export const loadShare = quantity('Share of full-load heat sustained', 's_l', 'share', [0.05, 1], percent(5))

@@ -5,6 +5,7 @@ export const sources = {
   'astm-d2270': { author: 'ASTM International', title: 'D2270 (ISO 2909): Standard Practice for Calculating Viscosity Index from Kinematic Viscosity at 40 °C and 100 °C', year: '2016', seen: 'carried by a reference library' },
   'astm-d7152': { author: 'ASTM International', title: 'D7152: Standard Practice for Calculating Viscosity of a Blend of Petroleum Products', year: '2016', seen: 'from memory' },
   'astm-d1250': { author: 'API and ASTM International', title: 'API MPMS 11.1 / ASTM D1250: Temperature and Pressure Volume Correction Factors, lubricating oils', year: '2004', seen: 'from memory' },
+  'cragoe-1929': { author: 'C. S. Cragoe', title: 'Thermal Properties of Petroleum Products, NBS Miscellaneous Publication 97', year: '1929', seen: 'from memory' },
   'sae-j300': { author: 'SAE International', title: 'J300: Engine Oil Viscosity Classification', year: '2015', seen: 'confirmed by search' },
   'iso-3448': { author: 'ISO', title: 'ISO 3448: Industrial liquid lubricants, ISO viscosity classification', year: '1992', seen: 'from memory' },
   'maples-refinery': { author: 'R. E. Maples', title: 'Petroleum Refinery Process Economics, 2nd edition', year: '2000', seen: 'confirmed by search' },

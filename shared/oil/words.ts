@@ -8,6 +8,8 @@ export const words = {
   oilGrade: { means: 'What the can promises about viscosity, cold and hot, in the form of SAE J300: a band, not a number.', measure: 'Read it on the can; the data sheet of the oil gives the two viscosities behind it.' },
   oilTemperature: { means: 'Temperature of the oil where it enters the bearings.', measure: 'A sensor in the gallery after the cooler, not in a corner of the sump.' },
   kinematicViscosity: { means: 'How reluctantly the oil flows under its own weight.', measure: 'From the data sheet at 40 and 100 °C, or a laboratory tube viscometer (ASTM D445).' },
+  viscosityAt40: { means: 'Kinematic viscosity at 40 °C: a warm workshop, not a hot engine.', measure: 'From the data sheet of the oil (ASTM D445).' },
+  viscosityAt100: { means: 'Kinematic viscosity at 100 °C: what the hot number of a grade limits.', measure: 'From the data sheet of the oil (ASTM D445).' },
   dynamicViscosity: { means: 'Shear stress in the film per rate of shear: what carries the load in a bearing.', measure: 'Kinematic viscosity times density at the same temperature.' },
   highShearViscosity: { means: 'Dynamic viscosity at 150 °C sheared at a million per second, near what a bearing film does.', measure: 'From the data sheet (ASTM D4683, D4741 or D5481).' },
   highShearShare: { means: 'How much of its low-shear viscosity the oil keeps in a fast film: thickened oils lose some.', measure: 'High-shear viscosity over the low-shear value at the same 150 °C.' },
@@ -76,13 +78,7 @@ export const words = {
   meteredPerTurn: { means: 'What the metering pump delivers in one shaft turn, all lines together.', measure: 'Run the lines into a measuring glass for some minutes at a steady speed.' },
   premixShare: { means: 'Mass of oil in the tank over mass of fuel.', measure: 'From what was poured in.' },
   oilSpecificHeat: { means: 'Heat that warms one kilogram of oil by one degree.', measure: 'From a data sheet; near 2.1 kJ/(kg K) when hot.' },
-  oilHeatFlow: { means: 'Heat that the oil carries away in a given time, bearing friction included.', measure: 'Oil flow times its warming through the engine times density and specific heat.' },
-  coolerConductance: { means: 'Heat that passes the cooler per degree of mean difference.', measure: 'From one rated point: heat, both flows, both inlet temperatures.' },
   coolerDifference: { means: 'Oil temperature into the cooler less air temperature into it.', measure: 'Two thermocouples.' },
-  coolerAirFlow: { means: 'Mass of air through the face of the oil cooler.', measure: 'Air speed behind the core times area and density; the maker rates the core at a stated flow.' },
-  capacityRate: { means: 'Mass flow times specific heat: heat taken up per degree.', measure: 'Computed.' },
-  oilSideShare: { means: 'Share of the cooler’s resistance to heat that lies on the oil side.', measure: 'From two rated points with different oil flows.' },
-  loadShare: { means: 'Share of the full-load heat that is kept up over minutes.', measure: 'From a log: mean fuel flow of a lap over full-load fuel flow.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -129,6 +125,6 @@ export const reasons = {
   coolerRatedOil: 'Belongs to the invented cooler’s rated point.',
   coolerRatedAir: 'Belongs to the invented cooler’s rated point.',
   coolerAir: 'A guess for a ducted cooler at speed: measure the air speed behind the core.',
-  coolerOilSide: 'Half and half: common practice, no source. Two rated points tell.',
+  coolerAirSide: 'Half and half: common practice, no source. Two rated points tell.',
   temperatureLimit: 'A usual ceiling for oil into the bearings: common practice, no source.',
 } satisfies Reasons<typeof fields>
