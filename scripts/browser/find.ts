@@ -56,7 +56,9 @@ export function obtainChromium(): string | undefined {
   console.log('No Chromium here: bringing one in ...')
   if (isDebianRoot()) {
     attempt('apt-get', 'update', '-qq')
-    if (attempt('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium')) return findChromium()
+    attempt('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium')
+    const installed = findChromium()
+    if (installed) return installed
   }
   attempt('npx', 'playwright', 'install', 'chromium')
   return findChromium()
