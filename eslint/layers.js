@@ -1,11 +1,14 @@
 // Dependence runs one way. A file may import from its own layer and from those below it:
 //
-//   pages, layouts -> components, article -> islands -> state -> shared
+//   pages, layouts -> components, article -> registry -> islands -> state -> shared
 //
 // `shared` is the computation package and knows nothing of pages, browsers or the tools that build them.
 
-/** Folders of `src` from the top down; those in one row may use each other. */
-const rows = [['pages', 'layouts', 'content.config'], ['components', 'article'], ['islands'], ['state'], ['url', 'env', 'styles']]
+/**
+ * Folders of `src` from the top down; those in one row may use each other. The registry holds every word of every formula
+ * for pages as they are built: what runs in the browser lies below it.
+ */
+const rows = [['pages', 'layouts', 'content.config'], ['components', 'article'], ['registry'], ['islands'], ['state'], ['url', 'env', 'styles']]
 
 /** Packages that `shared` may use. */
 const sharedMayUse = [/^mathjs(\/|$)/, /^zod(\/|$)/, /^@trochoid\/compute(\/|$)/]

@@ -21,7 +21,7 @@ export function builtPages(dir = outDir): BuiltPage[] {
     return {
       path: file.split(sep).join('/').replace(/(^|\/)index\.html$/, '$1'),
       kind: /<body[^>]*\bdata-page="([^"]*)"/.exec(html)?.[1] ?? '',
-      live: html.includes('<astro-island'),
+      live: /<astro-island|\sdata-calculator=/.test(html),
       html,
     }
   }).sort((a, b) => a.path.localeCompare(b.path))

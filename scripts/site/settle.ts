@@ -1,5 +1,8 @@
 import { type Page } from '@playwright/test'
 
+/** What has yet to come alive: an island before its script has run, a calculator before it is marked as live. */
+const asleep = 'astro-island[ssr], [data-calculator]:not([data-live])'
+
 /** Scrolls through a page, so that all of it that comes alive when seen has done so, and goes back to its top. */
 export async function settle(page: Page): Promise<void> {
   await page.evaluate(async () => {
@@ -10,5 +13,5 @@ export async function settle(page: Page): Promise<void> {
     scrollTo(0, 0)
   })
   await page.waitForLoadState('networkidle')
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null)
+  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep)
 }
