@@ -11,6 +11,6 @@ export async function loadRegistry(): Promise<Registry> {
   const here = dirname(fileURLToPath(import.meta.url))
   const paths = globSync('*/**/*.ts', { cwd: here, exclude: (name) => machinery.test(String(name)) }).map((p) => p.replaceAll('\\', '/')).sort()
   const modules: Record<string, Record<string, unknown>> = {}
-  for (const path of paths) modules[path] = (await import(`./${path}`)) as Record<string, unknown>
+  for (const path of paths) modules[path] = (await import(/* @vite-ignore */ `./${path}`)) as Record<string, unknown>
   return gather(modules)
 }

@@ -16,6 +16,7 @@ import { exhaustHeatRatio } from '../media/exhaustHeatRatio.ts'
 import { exhaustSpecificHeat } from '../media/exhaustSpecificHeat.ts'
 import { exhaustTemperature } from '../media/exhaustTemperature.ts'
 import { backPressureRatio } from '../boost/backPressureRatio.ts'
+import { bypassFlow } from '../boost/bypassFlow.ts'
 import { compressorAt } from '../boost/compressorAt.ts'
 import { compressorOutletTemperature } from '../boost/compressorOutletTemperature.ts'
 import { compressorPower } from '../boost/compressorPower.ts'
@@ -25,11 +26,16 @@ import { correctedFlow } from '../boost/correctedFlow.ts'
 import { exhaustFlow } from '../boost/exhaustFlow.ts'
 import { expansionRatio } from '../boost/expansionRatio.ts'
 import { flowPressureLoss } from '../boost/flowPressureLoss.ts'
+import { pressureAfterLoss } from '../boost/pressureAfterLoss.ts'
+import { pressureBeforeLoss } from '../boost/pressureBeforeLoss.ts'
 import { pressureRatio } from '../boost/pressureRatio.ts'
+import { shaftPowerBalance } from '../boost/shaftPowerBalance.ts'
 import { turbineFlow } from '../boost/turbineFlow.ts'
 import { turbinePower } from '../boost/turbinePower.ts'
 import { exhaustHeat } from '../cooling/exhaustHeat.ts'
 import { heatShare } from '../cooling/heatShare.ts'
+import { releasedHeat } from '../cooling/releasedHeat.ts'
+import { specificEnthalpyOf } from '../cooling/specificEnthalpyOf.ts'
 import { type Given } from './given.ts'
 
 /** Unknowns of the coupled solve: charge temperature, pressure before the turbine, manifold pressure. */
@@ -55,9 +61,9 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
 
   // Compressor and charge cooler.
   const inletLoss = flowPressureLoss({ coefficient: b.inletLoss, flow: air, density: b.outsideDensity })
-  const inlet = b.airPressure - inletLoss
+  const inlet = pressureAfterLoss({ before: b.airPressure, loss: inletLoss })
   const coolerLoss = flowPressureLoss({ coefficient: b.coolerLoss, flow: air, density })
-  const outlet = manifold + coolerLoss
+  const outlet = pressureBeforeLoss({ after: manifold, loss: coolerLoss })
   const compressorRatio = pressureRatio({ outlet, inlet })
   const corrected = correctedFlow({ flow: air, temperature: b.airTemperature, pressure: inlet, referenceTemperature: b.map.referenceTemperature, referencePressure: b.map.referencePressure })
   const place = compressorAt({ map: b.map, flow: corrected, ratio: compressorRatio })
@@ -69,7 +75,7 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
   // Heat and work between the ports.
   const chemical = fuelPower({ fuelFlow: fuel, heatingValue: b.heatingValue })
   const share = releasedShare({ lambda })
-  const released = heatShare({ power: chemical, share })
+  const released = releasedHeat({ fuelPower: chemical, releasedShare: share })
   const indicated = indicatedPower({ fuelPower: chemical, releasedShare: share, ottoEfficiency: b.ottoEfficiency, quality: b.quality })
   const friction = meanPressurePower({ meanPressure: frictionMeanPressure({ speed, constant: b.frictionConstant, slope: b.frictionSlope }), displacement: b.displacement, rotors: b.rotors, speed })
   const pumping = meanPressurePower({ meanPressure: pumpingMeanPressure({ exhaustPressure: before, manifoldPressure: manifold }), displacement: b.displacement, rotors: b.rotors, speed })
@@ -79,26 +85,30 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
   const surface = heatShare({ power: released, share: b.surfaceShare })
   const chargeEnthalpy = airEnthalpyRise({ flow: air, from: reference, to: charge })
   const leaving = exhaustHeat({ released, charge: chargeEnthalpy, brake, coolant, oil, surface })
-  const beforeTemperature = exhaustTemperature({ enthalpy: leaving / exhaust })
+  const beforeTemperature = exhaustTemperature({ enthalpy: specificEnthalpyOf({ heat: leaving, flow: exhaust }) })
 
   // Turbine: what it must give the compressor leaves the gas before the silencer sees it.
+  // At the answer turbine power times mechanical efficiency is compressor power, so this is what the gas has lost by then.
   const asked = compressor / b.mechanicalEfficiency
-  const afterTemperature = exhaustTemperature({ enthalpy: (leaving - asked) / exhaust })
+  const afterTemperature = exhaustTemperature({ enthalpy: specificEnthalpyOf({ heat: leaving - asked, flow: exhaust }) })
   const silencerLoss = flowPressureLoss({ coefficient: b.exhaustLoss, flow: exhaust, density: gasDensity({ pressure: b.airPressure, temperature: afterTemperature }) })
-  const after = b.airPressure + silencerLoss
+  const after = pressureBeforeLoss({ after: b.airPressure, loss: silencerLoss })
   const expansion = expansionRatio({ inlet: before, outlet: after })
   const specificHeat = exhaustSpecificHeat({ temperature: beforeTemperature })
   const throughTurbine = turbineFlow({ inletPressure: before, inletTemperature: beforeTemperature, outletPressure: after, flowCapacity: b.turbineCapacity })
   const turbine = turbinePower({ flow: throughTurbine, temperature: beforeTemperature, expansionRatio: expansion, efficiency: b.turbineEfficiency, specificHeat, heatRatio: exhaustHeatRatio({ specificHeat }) })
 
+  const bypass = bypassFlow({ exhaustFlow: exhaust, turbineFlow: throughTurbine })
+  const delivered = shaftPowerBalance({ turbine, mechanicalEfficiency: b.mechanicalEfficiency })
+
   return {
     speed, charge, before, manifold, density, ratio, ve, air, lambda, fuel, exhaust, inlet, outlet, compressorRatio, corrected, place,
     outletTemperature, compressor, effectiveness, cooled, chemical, share, released, indicated, friction, pumping, brake, coolant, oil, surface,
     chargeEnthalpy, leaving, beforeTemperature, asked, afterTemperature, after, expansion, throughTurbine, turbine,
-    bypass: exhaust - throughTurbine,
+    bypass, delivered,
     missCharge: (cooled - charge) / 10,
-    missPower: (turbine - asked) / (5000 + 0.05 * asked),
-    missFlow: (exhaust - throughTurbine) / (0.1 * exhaust),
+    missPower: (delivered - compressor) / (5000 + 0.05 * compressor),
+    missFlow: bypass / (0.1 * exhaust),
   }
 }
 

@@ -1,38 +1,89 @@
-import { type CompressorMap } from '../quantity/quantity.ts'
+import { type CompressorMap, type Points } from '../quantity/quantity.ts'
+import { hermiteAt, monotoneSlopes } from '../numerics/monotone.ts'
+import { chamberDisplacement } from '../engine/chamberDisplacement.ts'
+import { gasDensity } from '../engine/gasDensity.ts'
+import { dryAirPressure } from '../engine/dryAirPressure.ts'
+import { ottoEfficiency } from '../engine/ottoEfficiency.ts'
+import { saturationPressure } from '../media/saturationPressure.ts'
+import { vapourPressure } from '../media/vapourPressure.ts'
+import { vapourShare } from '../media/vapourShare.ts'
+import { blendHeatingValue } from '../fuel/blendHeatingValue.ts'
+import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
+import { airHeatRatio } from '../formula/constants.ts'
+import { type FieldValues } from './fieldValues.ts'
 
 /** What the coupled solve takes from the sheet: looked up, converted and interpolated once per build. SI throughout. */
-export type Given = {
-  readonly airPressure: number
-  readonly airTemperature: number
-  /** Mole share of water vapour in the air outside: it stays the same through compressor and cooler. */
-  readonly vapourShare: number
-  readonly outsideDensity: number
-  readonly displacement: number
-  readonly rotors: number
-  readonly compressionRatio: number
-  readonly ve: (speed: number) => number
-  readonly veReferenceRatio: number
-  readonly overlapFactor: number
-  readonly ottoEfficiency: number
-  readonly quality: number
-  readonly frictionConstant: number
-  readonly frictionSlope: number
-  readonly lambda: (manifold: number) => number
-  readonly stoichiometricRatio: number
-  readonly heatingValue: number
-  readonly coolantShare: number
-  readonly oilShare: number
-  readonly surfaceShare: number
-  readonly exhaustBand: number
-  /** Wanted boost, gauge, over shaft speed. */
-  readonly target: (speed: number) => number
-  readonly map: CompressorMap
-  readonly inletLoss: number
-  readonly coolerLoss: number
-  readonly coolerRatedFlow: number
-  readonly coolerRatedEffectiveness: number
-  readonly mechanicalEfficiency: number
-  readonly turbineCapacity: number
-  readonly turbineEfficiency: number
-  readonly exhaustLoss: number
+export type Given = ReturnType<typeof givenFrom>
+
+/** Fields without which the engine and its turbocharger cannot be solved at all. */
+export const corePaths = [
+  'site.airPressure', 'site.airTemperature', 'site.humidity', 'engine.describedBy', 'engine.rotors', 'engine.compressionRatio', 'engine.speedLimit', 'engine.veCurve',
+  'engine.veBackPressureRatio', 'engine.overlapFactor', 'engine.quality', 'engine.frictionConstant', 'engine.frictionSlope', 'engine.lambdaCurve',
+  'fuel.ethanolShare', 'fuel.petrol.density', 'fuel.petrol.hydrogenToCarbon', 'fuel.petrol.heatingValue',
+  'cooling.coolantShare', 'cooling.oilShare', 'cooling.surfaceShare', 'cooling.exhaustBand',
+  'boost.target', 'boost.compressorMap', 'boost.inletLoss', 'boost.coolerLoss', 'boost.coolerRatedFlow', 'boost.coolerRatedEffectiveness', 'boost.mechanicalEfficiency',
+  'boost.turbineCapacity', 'boost.turbineEfficiency', 'boost.exhaustLoss', 'idle.speed', 'idle.manifoldPressure', 'idle.lambda', 'idle.chargeTemperature', 'idle.volumetricEfficiency',
+] as const
+const geometryPaths = ['engine.generatingRadius', 'engine.eccentricity', 'engine.width', 'engine.shift'] as const
+
+/** Paths of the core that this sheet leaves open. */
+export function coreMissing(fields: FieldValues): readonly string[] {
+  const size = fields.get('engine.describedBy') === 'displacement' ? (['engine.displacement'] as const) : geometryPaths
+  return [...corePaths, ...size].filter((path) => fields.get(path) === null || fields.get(path) === undefined)
+}
+
+export function givenFrom(fields: FieldValues) {
+  const number = (path: (typeof corePaths)[number] | (typeof geometryPaths)[number] | 'engine.displacement'): number => fields.get(path) as number
+  const airPressure = number('site.airPressure')
+  const airTemperature = number('site.airTemperature')
+  const moisture = vapourShare({ vapourPressure: vapourPressure({ humidity: number('site.humidity'), saturation: saturationPressure({ temperature: airTemperature }) }), pressure: airPressure })
+  const compressionRatio = number('engine.compressionRatio')
+  const petrol = { ethanolShare: number('fuel.ethanolShare'), petrolDensity: number('fuel.petrol.density') }
+  return {
+    airPressure, airTemperature,
+    /** Mole share of water vapour in the air outside: it stays the same through compressor and cooler. */
+    vapourShare: moisture,
+    outsideDensity: gasDensity({ pressure: dryAirPressure({ pressure: airPressure, share: moisture }), temperature: airTemperature }),
+    displacement: fields.get('engine.describedBy') === 'displacement' ? number('engine.displacement') : chamberDisplacement({
+      generatingRadius: number('engine.generatingRadius'), eccentricity: number('engine.eccentricity'), width: number('engine.width'), shift: number('engine.shift'),
+    }),
+    rotors: number('engine.rotors'),
+    compressionRatio,
+    ve: over(fields.get('engine.veCurve') as Points),
+    veReferenceRatio: number('engine.veBackPressureRatio'),
+    overlapFactor: number('engine.overlapFactor'),
+    ottoEfficiency: ottoEfficiency({ compressionRatio, ratioOfSpecificHeats: airHeatRatio.value }),
+    quality: number('engine.quality'),
+    frictionConstant: number('engine.frictionConstant'),
+    frictionSlope: number('engine.frictionSlope'),
+    lambda: over(fields.get('engine.lambdaCurve') as Points),
+    stoichiometricRatio: blendStoichiometry({ ...petrol, petrolHydrogen: number('fuel.petrol.hydrogenToCarbon') }),
+    heatingValue: blendHeatingValue({ ...petrol, petrolHeat: number('fuel.petrol.heatingValue') }),
+    coolantShare: number('cooling.coolantShare'),
+    oilShare: number('cooling.oilShare'),
+    surfaceShare: number('cooling.surfaceShare'),
+    exhaustBand: number('cooling.exhaustBand'),
+    /** Wanted boost, gauge, over shaft speed. */
+    target: over(fields.get('boost.target') as Points),
+    map: fields.get('boost.compressorMap') as CompressorMap,
+    inletLoss: number('boost.inletLoss'),
+    coolerLoss: number('boost.coolerLoss'),
+    coolerRatedFlow: number('boost.coolerRatedFlow'),
+    coolerRatedEffectiveness: number('boost.coolerRatedEffectiveness'),
+    mechanicalEfficiency: number('boost.mechanicalEfficiency'),
+    turbineCapacity: number('boost.turbineCapacity'),
+    turbineEfficiency: number('boost.turbineEfficiency'),
+    exhaustLoss: number('boost.exhaustLoss'),
+    idle: {
+      speed: number('idle.speed'), manifold: number('idle.manifoldPressure'), lambda: number('idle.lambda'), charge: number('idle.chargeTemperature'), ve: number('idle.volumetricEfficiency'),
+    },
+  }
+}
+
+/** The curve through the points, monotone between them and level beyond its ends: no curve is trusted outside what was given. */
+function over({ x, y }: Points): (at: number) => number {
+  const slopes = monotoneSlopes(x, y)
+  const first = x[0]!
+  const last = x[x.length - 1]!
+  return (at) => hermiteAt(x, y, slopes, Math.min(Math.max(at, first), last))
 }

@@ -78,9 +78,8 @@ function summary(shop: Workshop, of: AnyCalculation) {
 }
 const dimensionOf = (shape: Shape): string => (isQuantity(shape) ? shape.kind : shape.kind === 'curve' ? `${shape.y.kind} over ${shape.x.kind}` : shape.kind)
 
-function valuesGiven(shop: Workshop, of: AnyCalculation, given: unknown): Record<string, unknown> {
-  if (given === undefined || given === null) given = {}
-  if (typeof given !== 'object' || Array.isArray(given)) throw new BadInput('inputs', 'Inputs are an object: {"name": value}.')
+function valuesGiven(shop: Workshop, of: AnyCalculation, given: unknown = {}): Record<string, unknown> {
+  if (typeof given !== 'object' || given === null || Array.isArray(given)) throw new BadInput('inputs', 'Inputs are an object: {"name": value}.')
   const values: Record<string, unknown> = { ...defaults(shop, of) }
   const set = new Set<string>()
   for (const [name, raw] of Object.entries(given)) {

@@ -1,0 +1,148 @@
+import { airMassFlow } from '../engine/airMassFlow.ts'
+import { dryAirPressure } from '../engine/dryAirPressure.ts'
+import { fuelFlowForAir } from '../engine/fuelFlowForAir.ts'
+import { gasDensity } from '../engine/gasDensity.ts'
+import { write } from '../quantity/write.ts'
+import { shaftSpeed } from '../engine/quantities.ts'
+import { airEnthalpyRise } from '../media/airEnthalpyRise.ts'
+import { exhaustTemperature } from '../media/exhaustTemperature.ts'
+import { backPressureRatio } from '../boost/backPressureRatio.ts'
+import { exhaustFlow } from '../boost/exhaustFlow.ts'
+import { exhaustHeat } from '../cooling/exhaustHeat.ts'
+import { heatShare } from '../cooling/heatShare.ts'
+import { releasedHeat } from '../cooling/releasedHeat.ts'
+import { specificEnthalpyOf } from '../cooling/specificEnthalpyOf.ts'
+import { unburnedHeat } from '../cooling/unburnedHeat.ts'
+import { fuelPower } from '../engine/fuelPower.ts'
+import { releasedShare } from '../engine/releasedShare.ts'
+import { untraced } from '../formula/trace.ts'
+import { chain } from './everything.ts'
+import { runChain } from './chain.ts'
+import { reference, solvePoint, type Guess, type Outcome } from './core.ts'
+import { coreMissing, givenFrom, type Given } from './given.ts'
+import { fieldValues, type FieldValues } from './fieldValues.ts'
+import { corePointPaths, residualsOf, valuesOf } from './pointValues.ts'
+import { type Failure, type Point, type Solved } from './point.ts'
+import { type Sheet } from './sheet.ts'
+
+/** Shaft speeds of a sweep: 36 from 1,500 rpm to the limit unless others are asked. */
+export const sweepSpeeds = (limit: number, count = 36): number[] => {
+  const low = Math.min((1500 * Math.PI) / 30, limit / 2)
+  return Array.from({ length: count }, (_, i) => low + ((limit - low) * i) / (count - 1))
+}
+
+/** Air and boost alone, at every speed: what the rest of the chain stands on. Each speed starts from the one below it. */
+export function solveCore(sheet: Sheet, speeds?: readonly number[]): readonly { speed: number; outcome: Outcome }[] {
+  const fields = fieldValues(sheet)
+  const b = givenFrom(fields)
+  return untraced(() => sweepCore(b, speeds ?? sweepSpeeds(fields.get('engine.speedLimit') as number)))
+}
+function sweepCore(b: Given, speeds: readonly number[]): { speed: number; outcome: Outcome }[] {
+  let near: Guess = { charge: b.airTemperature + 10, before: b.airPressure * 1.1, manifold: b.airPressure }
+  return speeds.map((speed) => {
+    const outcome = solvePoint(b, speed, near)
+    if (outcome.converged) near = outcome.state
+    return { speed, outcome }
+  })
+}
+
+/**
+ * The whole build: idle, the sweep, and what is true of the build as a whole.
+ * Never throws for a sheet: what is missing or has no solution is said in the result.
+ */
+export function solveBuild(sheet: Sheet, speeds?: readonly number[]): Solved {
+  return untraced(() => {
+    const fields = fieldValues(sheet)
+    const open = coreMissing(fields)
+    if (open.length > 0) return unsolved(open, fields, speeds)
+    const b = givenFrom(fields)
+    const list = speeds ?? sweepSpeeds(fields.get('engine.speedLimit') as number)
+    const idle = idlePoint(b, fields)
+    const points = sweepCore(b, list).map(({ speed, outcome }) => fullPoint(b, fields, speed, outcome))
+    return { idle, points, ...buildValues(b, points) }
+  })
+}
+
+function unsolved(open: readonly string[], fields: FieldValues, speeds?: readonly number[]): Solved {
+  const missing = Object.fromEntries(corePointPaths.map((path) => [path, open]))
+  const blank = (speed: number, kind: Point['kind']): Point => finish({ speed, kind, values: {}, missing: { ...missing }, failed: {}, residuals: {} }, fields)
+  return { idle: blank(0, 'idle'), points: (speeds ?? []).map((speed) => blank(speed, 'full')), build: {}, missing: { ...missing, 'boost.thresholdSpeed': open } }
+}
+
+/** Adds what the links of the chain make of a point. */
+function finish(point: { -readonly [K in keyof Point]: Point[K] }, fields: FieldValues): Point {
+  const values = { ...point.values }
+  const missing = { ...point.missing }
+  const failed = { ...point.failed }
+  runChain(chain, fields, values, missing, failed)
+  return { ...point, values, missing, failed }
+}
+
+function fullPoint(b: Given, fields: FieldValues, speed: number, outcome: Outcome): Point {
+  const failure = failureOf(outcome, speed)
+  const blank = { speed, kind: 'full' as const, missing: {}, residuals: residualsOf(b, outcome) }
+  if (failure) {
+    const values: Record<string, number> = { 'engine.speed': speed }
+    return finish({ ...blank, values, failed: Object.fromEntries(corePointPaths.filter((p) => !(p in values)).map((path) => [path, failure])) }, fields)
+  }
+  return finish({ ...blank, values: valuesOf(b, outcome.state), failed: {} }, fields)
+}
+
+/** Which link has no solution here, and why. */
+function failureOf({ state, converged }: Outcome, speed: number): Failure | null {
+  const at = `At ${write(speed, shaftSpeed)}`
+  if (!converged) return { link: 'turbine-balance', says: `${at} no pressure before the turbine balances it with the compressor.` }
+  const { place } = state
+  if (place.outside === 1) return { link: 'surge', says: `${at} the engine takes less air than the compressor’s surge line at that pressure ratio: no steady running there.` }
+  if (place.outside === 2) return { link: 'choke', says: `${at} the engine takes more air than this compressor passes at that pressure ratio.` }
+  if (place.outside === 3) return { link: 'compressor-overspeed', says: `${at} the compressor would run above the top speed line of its map.` }
+  return null
+}
+
+/** Idle as the sheet describes it: no boost, no brake power; all heat that is not coolant, oil or surface leaves by the exhaust. */
+function idlePoint(b: Given, fields: FieldValues): Point {
+  const { speed, manifold, lambda, charge, ve } = b.idle
+  const density = gasDensity({ pressure: dryAirPressure({ pressure: manifold, share: b.vapourShare }), temperature: charge })
+  const air = airMassFlow({ volumetricEfficiency: ve, density, displacement: b.displacement, rotors: b.rotors, speed })
+  const fuel = fuelFlowForAir({ airFlow: air, stoichiometricRatio: b.stoichiometricRatio, lambda })
+  const chemical = fuelPower({ fuelFlow: fuel, heatingValue: b.heatingValue })
+  const share = releasedShare({ lambda })
+  const released = releasedHeat({ fuelPower: chemical, releasedShare: share })
+  const coolant = heatShare({ power: released, share: b.coolantShare })
+  const oil = heatShare({ power: released, share: b.oilShare })
+  const surface = heatShare({ power: released, share: b.surfaceShare })
+  const leaving = exhaustHeat({ released, charge: airEnthalpyRise({ flow: air, from: reference, to: charge }), brake: 0, coolant, oil, surface })
+  const exhaust = exhaustFlow({ airFlow: air, fuelFlow: fuel })
+  const values: Record<string, number> = {
+    'engine.speed': speed, 'engine.manifoldPressure': manifold, 'engine.chargeTemperature': charge, 'engine.airFlow': air, 'engine.volumetricEfficiency': ve, 'engine.lambda': lambda,
+    'engine.power': 0, 'engine.torque': 0, 'engine.backPressureRatio': backPressureRatio({ turbineInlet: b.airPressure, manifold }),
+    'boost.turbineInletPressure': b.airPressure, 'boost.turbineOutletPressure': b.airPressure, 'boost.exhaustFlow': exhaust, 'boost.boost': manifold - b.airPressure,
+    'fuel.massFlow': fuel, 'fuel.fuelPerCharge': (2 * Math.PI * fuel) / (b.rotors * speed),
+    'cooling.fuelPower': chemical, 'cooling.coolantHeat': coolant, 'cooling.oilHeat': oil, 'cooling.surfaceHeat': surface, 'cooling.exhaustHeat': leaving,
+    'cooling.unburnedHeat': unburnedHeat({ fuelPower: chemical, releasedShare: share }), 'cooling.chargeCoolerHeat': 0,
+    'cooling.exhaustTemperature': exhaustTemperature({ enthalpy: specificEnthalpyOf({ heat: leaving, flow: exhaust }) }),
+  }
+  const failure: Failure = { link: 'idle', says: 'At idle there is no boost and no such value.' }
+  const failed = Object.fromEntries(corePointPaths.filter((path) => !(path in values)).map((path) => [path, failure]))
+  return finish({ speed, kind: 'idle', values, missing: {}, failed, residuals: {} }, fields)
+}
+
+/** Two per cent of boost under target counts as reached: less than a gauge tells. */
+const reached = 0.98
+
+function buildValues(b: Given, points: readonly Point[]): Pick<Solved, 'build' | 'missing'> {
+  // Target from this speed on for good: a speed that reaches it and loses it again is no threshold.
+  const solved = points.filter((p) => p.values['boost.boost'] !== undefined)
+  const first = solved.find((p) => p.values['boost.boost']! >= b.target(p.speed) * reached)
+  if (!first) return { build: {}, missing: { 'boost.thresholdSpeed': ['boost.turbineCapacity', 'boost.compressorMap'] } }
+  const before = solved[solved.indexOf(first) - 1]
+  return { build: { 'boost.thresholdSpeed': before ? between(before, first, b) : first.speed }, missing: {} }
+}
+
+/** Speed between two points at which boost reaches its target, on a straight line. */
+function between(low: Point, high: Point, b: Given): number {
+  const short = (p: Point): number => b.target(p.speed) * reached - p.values['boost.boost']!
+  const s0 = short(low)
+  const s1 = short(high)
+  return low.speed + ((high.speed - low.speed) * s0) / (s0 - s1)
+}
