@@ -78,10 +78,8 @@ export const dischargeCoefficient = quantity('Discharge coefficient of an oil je
 // Seals.
 export const sealOiling = choice('Oil for the seals', { metered: 'Metering pump', premixed: 'Premixed in the fuel', both: 'Metering pump and premix' })
 export const sealDose = quantity('Oil dose of the seals', 'm_s', 'massPerTurn', [0, 20e-6], 0.1e-6)
-export const sealOilFlow = quantity('Oil flow to the seals', 'q_s', 'massFlow', [0, 2e-3], 1e-5, { show: ['g/min', 'g/min'] })
 export const sealDoseRatio = quantity('Dose over reference dose', 'r_s', 'number', [0, 20], 0.1)
 export const meteredPerTurn = quantity('Metering pump delivery', 'V_m', 'volumePerTurn', [0, 20e-9], 0.1e-9, { show: ['mm³/rev', 'mm³/rev'] })
-export const premixShare = quantity('Oil in the fuel by mass', 'x_p', 'share', [0, 0.05], percent(0.05))
 
 // Heat.
 export const oilSpecificHeat = quantity('Specific heat of oil', 'c_o', 'specificHeat', [1700, 2600], 50)

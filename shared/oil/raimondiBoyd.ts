@@ -23,7 +23,7 @@ export const about = {
 
 const tables = [ready(endless), ready(square), ready(half), ready(quarter)] as const
 
-export const raimondiBoyd = formula<typeof about>('raimondi-boyd', { sommerfeld: [0.00474, 16.2], slenderness: [0.25, Infinity] }, ({ sommerfeld, slenderness }) => {
+export const raimondiBoyd = formula<typeof about>('raimondi-boyd', { sommerfeld: [0.00474, 16.2], slenderness: [0.25, 1000] }, ({ sommerfeld, slenderness }) => {
   const w = slendernessWeights({ slenderness })
   const blend = (column: number): number => {
     let sum = 0

@@ -16,10 +16,11 @@ export const about = {
     half: '-(1 - slenderness) * (1 - 4 * slenderness) / (4 * slenderness^3)',
     quarter: '(1 - slenderness) * (1 - 2 * slenderness) / (24 * slenderness^3)',
   },
+  sample: { slenderness: [0.25, 4] },
   source: ['shigley-bearings', 'equation 12-16, from Raimondi and Boyd'],
 } as const satisfies About
 
-export const slendernessWeights = formula<typeof about>('slenderness-weights', { slenderness: [0.25, Infinity] }, ({ slenderness: x }) => {
+export const slendernessWeights = formula<typeof about>('slenderness-weights', { slenderness: [0.25, 1000] }, ({ slenderness: x }) => {
   const cube = x ** 3
   return {
     endless: (-(1 - x) * (1 - 2 * x) * (1 - 4 * x)) / (8 * cube),

@@ -73,10 +73,8 @@ export const words = {
   dischargeCoefficient: { means: 'Flow of a real hole over that of a perfect one.', measure: 'Flow one jet with warm oil at a known pressure.' },
   sealOiling: { means: 'How oil reaches the apex, corner and side seals.', measure: 'Look at what is fitted.' },
   sealDose: { means: 'Mass of oil given to the seals of all rotors in one shaft turn.', measure: 'Weigh the oil used by metering pump and premix over a known number of turns.' },
-  sealOilFlow: { means: 'Mass of oil given to the seals in a given time.', measure: 'Weigh what the metering pump delivers in a few minutes.' },
   sealDoseRatio: { means: 'Dose over the reference dose that you chose. No published requirement exists.', measure: 'Computed.' },
   meteredPerTurn: { means: 'What the metering pump delivers in one shaft turn, all lines together.', measure: 'Run the lines into a measuring glass for some minutes at a steady speed.' },
-  premixShare: { means: 'Mass of oil in the tank over mass of fuel.', measure: 'From what was poured in.' },
   oilSpecificHeat: { means: 'Heat that warms one kilogram of oil by one degree.', measure: 'From a data sheet; near 2.1 kJ/(kg K) when hot.' },
   coolerDifference: { means: 'Oil temperature into the cooler less air temperature into it.', measure: 'Two thermocouples.' },
 } satisfies WordsFor<typeof quantities>
