@@ -3,9 +3,9 @@ import { shaftSpeed } from '../engine/quantities.ts'
 import { bar, degC, kmh, kW, lPerMin, percent, rpm } from '../quantity/si.ts'
 import { airSideShare, capPressureOf, carSpeedOf, coolantFlowOf, coolantTemperatureOf, coreAir, coreAirTemperatureOf, coreDropOf, coreExponentOf, coverageOf, fanFlow, fanPressureOf, flowExponent, glycolVolume, heatBand, heatFlow, heatShareOf, ramRecoveryOf, sustainedShareOf } from './quantities.ts'
 
-export const coolantShare = field('cooling.coolantShare', heatShareOf, percent(16), { label: 'Share of the released heat that the coolant takes' })
-export const oilShare = field('cooling.oilShare', heatShareOf, percent(6.5), { label: 'Share of the released heat that the oil takes' })
-export const surfaceShare = field('cooling.surfaceShare', heatShareOf, percent(2), { label: 'Share of the released heat lost from surfaces' })
+export const coolantShare = field('cooling.coolantShare', heatShareOf, percent(20), { label: 'Share of the released heat that the coolant takes' })
+export const oilShare = field('cooling.oilShare', heatShareOf, percent(8), { label: 'Share of the released heat that the oil takes' })
+export const surfaceShare = field('cooling.surfaceShare', heatShareOf, percent(3), { label: 'Share of the released heat lost from surfaces' })
 export const exhaustBand = field('cooling.exhaustBand', heatBand, percent(2), { label: 'Half the band of the exhaust heat, as a share of fuel energy' })
 export const sustainedShare = field('cooling.sustainedShare', sustainedShareOf, percent(45), { label: 'Full-load heat that a lap or a climb sustains' })
 export const carSpeed = field('cooling.carSpeed', carSpeedOf, kmh(120), { label: 'Car speed at which cooling is judged' })

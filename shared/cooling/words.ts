@@ -51,7 +51,7 @@ export const words = {
 
 /** Why each field starts where it does. */
 export const reasons = {
-  coolantShare: 'With the oil and surface shares it leaves an exhaust of 900 to 1,000 °C at a rich full load: common practice, no source. One logged point replaces it.',
+  coolantShare: 'With the oil and surface shares it leaves an exhaust of 880 to 980 °C at a rich full load: common practice, no source. One logged point replaces it.',
   oilShare: 'Rotors are cooled by oil, so it carries more than in a piston engine: common practice, no source.',
   surfaceShare: 'A small loss by radiation and under-bonnet air: common practice, no source.',
   exhaustBand: 'Two per cent of the fuel’s energy is some 50 K of exhaust temperature: common practice, no source.',
