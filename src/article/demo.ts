@@ -1,0 +1,11 @@
+import { demoPoint, valuesFor } from '@trochoid/compute/build/demo.ts'
+import { solveBuild } from '@trochoid/compute/build/solve.ts'
+import { type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import { builds } from '@trochoid/compute/data/builds/index.ts'
+
+/** The invented build whose numbers every page is made with. */
+export const demo = builds.street
+export const solvedDemo = solveBuild(demo)
+const point = demoPoint(solvedDemo)
+
+export const demoValues = (of: AnyCalculation): Values => valuesFor(of, demo, point)

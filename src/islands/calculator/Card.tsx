@@ -1,0 +1,64 @@
+import { labelOf } from '@trochoid/compute/calculation/calculation.ts'
+import { shownUnit, write } from '@trochoid/compute/quantity/write.ts'
+import { Field } from '../parts/Field.tsx'
+import { say, written } from '../parts/say.ts'
+import { useStore } from '../parts/useStore.ts'
+import { adopt } from './adopt.ts'
+import { type Model } from './model.ts'
+import { outLabel, outQuantity, shapesOf } from './shapes.ts'
+
+/** Givens on one side, the answer large on the other, and what it means. */
+export function Card({ model, uid }: { model: Model; uid: string }) {
+  const now = useStore(model.state)
+  const { of } = now
+  const waits = Object.keys(now.faults).length > 0
+  return (
+    <div class="sides">
+      <div class="givens">
+        {Object.entries(of.in).map(([name, input]) => {
+          const { shape } = input
+          if (shape.kind === 'curve' || shape.kind === 'map') return <p class="field" key={name}>{labelOf(input)}: <span class="soft">{now.values[name] ? 'as the build sheet has it' : 'not known'}</span></p>
+          const differs = input.origin !== 'free' && now.values[name] !== now.base[name]
+          return (
+            <Field key={name} id={`${uid}-${name}`} label={labelOf(input)} shape={shape} text={now.texts[name]!} unit={now.units[name]!}
+              fault={now.faults[name]} doubt={now.doubts[name]} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
+              {differs && (
+                <p class="differs">
+                  Differs from {now.own ? 'your' : 'the demo'} build: {written(now.base[name], shape, now.system, 4)}.{' '}
+                  {input.origin === 'field' && <button type="button" class="plain" onClick={() => void adopt(model, name)}>Put in my build</button>}
+                  <button type="button" class="plain" onClick={() => model.reset(name)}>Reset</button>
+                </p>
+              )}
+            </Field>
+          )
+        })}
+      </div>
+      <div class={`result${waits || !now.result ? ' waits' : ''}`}>
+        {now.none ? <p class="says" role="status"><strong>No answer.</strong> {now.none}</p> : now.result && (
+          <>
+            <dl>
+              {Object.keys(of.out).map((name, i) => {
+                const q = outQuantity(of, name)
+                const value = now.result!.outputs[name]!
+                const was = now.before?.outputs[name]
+                const unit = shownUnit(q, now.system)
+                return (
+                  <div key={name} class={i === 0 ? 'first' : undefined}>
+                    <dt>{outLabel(of, name)}</dt>
+                    <dd><output>{write(value, q, unit)}</output>{was !== undefined && was !== value && <span class="was"> was {write(was, q, unit)}</span>}</dd>
+                  </div>
+                )
+              })}
+            </dl>
+            <p class="says" role="status">{say(now.result.says, shapesOf(of), { ...now.values, ...now.result.outputs }, now.system)}</p>
+          </>
+        )}
+        {waits && <p class="small">This is the answer to the last numbers that could be read: see the marked field.</p>}
+        <p class="small soft">Leaves out: {of.leavesOut}</p>
+        <p class="small soft">{now.own ? 'Numbers from your build' : 'Numbers of the invented demo build'}{differing(now.values, now.base, of.in) ? ', with yours put in.' : '.'}</p>
+      </div>
+    </div>
+  )
+}
+
+const differing = (a: Readonly<Record<string, unknown>>, b: Readonly<Record<string, unknown>>, names: object): boolean => Object.keys(names).some((name) => a[name] !== b[name])

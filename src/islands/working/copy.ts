@@ -1,0 +1,35 @@
+/** A working, read off the page, in three forms. */
+export type Form = 'text' | 'tex' | 'csv'
+
+type Row = { readonly step: string; readonly plain: readonly string[]; readonly tex: readonly string[]; readonly values: readonly (readonly [string, string])[]; readonly source: string; readonly range: string }
+
+export function copyOf(root: Element, form: Form): string {
+  const rows = [...root.querySelectorAll<HTMLElement>('.steps > .step')].map(rowOf)
+  if (form === 'csv') return [['step', 'name', 'value', 'source', 'range'], ...rows.flatMap((r) => r.values.map(([name, value]) => [r.step, name, value, r.source, r.range]))].map((line) => line.map(cell).join(',')).join('\r\n')
+  if (form === 'tex') return rows.map((r) => [`% ${r.step}`, ...r.tex.map((t) => `\\[${t}\\]`)].join('\n')).join('\n\n')
+  return rows.map((r, i) => [`${i + 1}. ${r.step}`, ...r.plain.map((line) => `   ${line}`), ...r.values.filter(([name]) => name.startsWith('= ')).map(([name, value]) => `   ${name.slice(2)} = ${value}`), `   ${r.source}. ${r.range}`].join('\n')).join('\n')
+}
+
+function rowOf(item: HTMLElement): Row {
+  const value = new Map([...item.querySelectorAll('[data-v]')].map((slot) => [slot.getAttribute('data-v')!, slot.textContent ?? '']))
+  const ways = JSON.parse(item.dataset.ways ?? '{}') as Record<string, { name: string; tex: string; fixed?: string }>
+  const text = (place: string): string => value.get(place) ?? ways[place]?.fixed ?? ways[place]?.name ?? ''
+  const lines = (name: string) => JSON.parse(item.dataset[name] ?? '[]') as string[]
+  return {
+    step: item.querySelector('.name')?.textContent?.trim() ?? '',
+    plain: lines('plain').flatMap((line) => [line.replace(/\{([\w.]+)\}/g, (_, place: string) => (place[0] === 'o' ? ways[place]?.name : text(place)) ?? '')]),
+    tex: lines('tex').flatMap((line) => [
+      line.replace(/\\v\{([\w.]+)\}/g, (_, place: string) => `{${ways[place]?.tex ?? ''}}`),
+      line.replace(/\\v\{([\w.]+)\}/g, (_, place: string) => `\\text{${text(place).replace(/[%#&_$]/g, '\\$&')}}`),
+    ]),
+    values: Object.entries(ways).filter(([place]) => value.has(place)).map(([place, way]) => [`${place[0] === 'o' ? '= ' : ''}${way.name}`, text(place)]),
+    source: item.querySelector('.source')?.textContent ?? '',
+    range: item.querySelector('.range')?.textContent ?? '',
+  }
+}
+
+/** Quoted where it must be, and never taken for a formula by a spreadsheet. */
+const cell = (text: string): string => {
+  const safe = /^[=+@\t]/.test(text) ? `'${text}` : text
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+}
