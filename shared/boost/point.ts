@@ -1,9 +1,9 @@
 import { pointValue } from '../build/pointValue.ts'
-import { boostPressure, shaftSpeed } from '../engine/quantities.ts'
+import { backPressureRatio, boostPressure, shaftSpeed } from '../engine/quantities.ts'
 import { role } from '../quantity/quantity.ts'
 import {
   bypassShare, compressorEfficiency, correctedFlow, correctedSpeed, flowMargin, gasFlow, gasPressure, gasTemperature, pressureRatio, speedShare, turboPower,
-  turboSpeed, estimatedOnMap, actuatorPressure,
+  turboSpeed, estimatedOnMap, actuatorPressure, turbineInletTemperature,
 } from './quantities.ts'
 
 /** What the coupled solve and its links find about boost at one shaft speed. */
@@ -33,6 +33,10 @@ export const at = {
   estimated: pointValue('boost.estimated', estimatedOnMap),
   wastegateCapacity: pointValue('boost.wastegateCapacity', role(gasFlow, 'm_max', 'What the wastegate passes wide open')),
   bypassShare: pointValue('boost.bypassShare', bypassShare),
-  actuatorCapacity: pointValue('boost.actuatorCapacity', role(actuatorPressure, 'p_a', 'Boost at which the wastegate begins to open, control port used')),
+  actuatorHeld: pointValue('boost.actuatorHeld', role(actuatorPressure, 'p_h', 'Boost up to which the actuator can keep the wastegate shut')),
+  actuatorFullBoost: pointValue('boost.actuatorFullBoost', role(actuatorPressure, 'p_f', 'Boost at which the actuator has opened the wastegate fully')),
+  backPressureRatioLow: pointValue('boost.backPressureRatioLow', backPressureRatio, 'Back-pressure ratio, low end of the band'),
+  backPressureRatioHigh: pointValue('boost.backPressureRatioHigh', backPressureRatio, 'Back-pressure ratio, high end of the band'),
+  hotSideTemperature: pointValue('boost.hotSideTemperature', turbineInletTemperature, 'Highest gas temperature for the hot side'),
   thresholdSpeed: pointValue('boost.thresholdSpeed', role(shaftSpeed, 'n_th', 'Shaft speed at which boost reaches its target')),
 } as const

@@ -1,4 +1,4 @@
-import { curveOf, mapOf, quantity } from '../quantity/quantity.ts'
+import { choice, curveOf, mapOf, quantity } from '../quantity/quantity.ts'
 import { boostPressure, shaftSpeed } from '../engine/quantities.ts'
 import { cm2, degC, kPa, kW, mm, percent, rpm } from '../quantity/si.ts'
 
@@ -44,3 +44,9 @@ export const rodTravel = quantity('Travel of the actuator rod', 's', 'length', [
 export const leverRatio = quantity('Lever ratio of the wastegate', 'i', 'number', [0.3, 3], 0.05)
 export const rodForce = quantity('Force on the actuator rod', 'F', 'force', [-500, 2000], 5)
 export const actuatorPressure = quantity('Pressure on the actuator', 'p_d', 'gaugePressure', [kPa(-50), kPa(400)], kPa(3))
+export const keptShare = quantity('Share of boost taken from opening the wastegate', 'c', 'share', [0, 0.95], percent(3))
+export const efficiencyBand = quantity('Half the band of turbine efficiency', 'δη', 'share', [0, 0.2], percent(1))
+export const hotMaterial = choice('Material of the hot side', {
+  'stainless-304': 'stainless steel, type 304', 'stainless-316': 'stainless steel, type 316', 'stainless-321': 'stainless steel, type 321', 'stainless-347': 'stainless steel, type 347',
+  'stainless-309': 'stainless steel, type 309', 'stainless-310': 'stainless steel, type 310', 'ferritic-409': 'stainless steel, type 409', 'ferritic-430': 'stainless steel, type 430',
+})
