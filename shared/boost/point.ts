@@ -1,24 +1,29 @@
 import { pointValue } from '../build/pointValue.ts'
 import { backPressureRatio, boostPressure, shaftSpeed } from '../engine/quantities.ts'
-import { role } from '../quantity/quantity.ts'
+import { role, type Quantity } from '../quantity/quantity.ts'
+import { kPa } from '../quantity/si.ts'
+import { type Kind } from '../quantity/kinds.ts'
 import {
   bypassShare, compressorEfficiency, correctedFlow, correctedSpeed, flowMargin, gasFlow, gasPressure, gasTemperature, pressureRatio, speedShare, turboPower,
   turboSpeed, estimatedOnMap, actuatorPressure, turbineInletTemperature,
 } from './quantities.ts'
 
+/** The same quantity where its place in the chain narrows what it can sensibly be. */
+const within = <K extends Kind>(of: Quantity<K>, low: number, high: number): Quantity<K> => ({ ...of, range: [low, high] })
+
 /** What the coupled solve and its links find about boost at one shaft speed. */
 export const at = {
-  compressorInletPressure: pointValue('boost.compressorInletPressure', role(gasPressure, 'p_1', 'Compressor inlet pressure')),
-  compressorOutletPressure: pointValue('boost.compressorOutletPressure', role(gasPressure, 'p_2', 'Compressor outlet pressure')),
+  compressorInletPressure: pointValue('boost.compressorInletPressure', within(role(gasPressure, 'p_1', 'Compressor inlet pressure'), kPa(50), kPa(110))),
+  compressorOutletPressure: pointValue('boost.compressorOutletPressure', within(role(gasPressure, 'p_2', 'Compressor outlet pressure'), kPa(60), kPa(450))),
   compressorOutletTemperature: pointValue('boost.compressorOutletTemperature', role(gasTemperature, 'T_2', 'Compressor outlet temperature')),
   pressureRatio: pointValue('boost.pressureRatio', pressureRatio),
   correctedFlow: pointValue('boost.correctedFlow', correctedFlow),
   compressorSpeed: pointValue('boost.compressorSpeed', turboSpeed),
   compressorEfficiency: pointValue('boost.compressorEfficiency', compressorEfficiency),
   compressorPower: pointValue('boost.compressorPower', role(turboPower, 'P_c', 'Compressor power')),
-  turbineInletPressure: pointValue('boost.turbineInletPressure', role(gasPressure, 'p_3', 'Pressure before the turbine')),
-  turbineOutletPressure: pointValue('boost.turbineOutletPressure', role(gasPressure, 'p_4', 'Pressure after the turbine')),
-  turbineFlow: pointValue('boost.turbineFlow', role(gasFlow, 'm_t', 'Flow through the turbine')),
+  turbineInletPressure: pointValue('boost.turbineInletPressure', within(role(gasPressure, 'p_3', 'Pressure before the turbine'), kPa(85), kPa(600))),
+  turbineOutletPressure: pointValue('boost.turbineOutletPressure', within(role(gasPressure, 'p_4', 'Pressure after the turbine'), kPa(55), kPa(250))),
+  turbineFlow: pointValue('boost.turbineFlow', within(role(gasFlow, 'm_t', 'Flow through the turbine'), 0.002, 1)),
   wastegateFlow: pointValue('boost.wastegateFlow', role(gasFlow, 'm_w', 'Flow through the wastegate')),
   exhaustFlow: pointValue('boost.exhaustFlow', role(gasFlow, 'm_x', 'Exhaust flow')),
   boost: pointValue('boost.boost', boostPressure),
