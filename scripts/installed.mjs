@@ -68,6 +68,18 @@ function runInPinnedNode(file, args) {
   child.on('exit', (code, signal) => process.exit(signal ? 1 : (code ?? 1)))
 }
 
+/**
+ * Ends with the npm that started us. npm runs a script through a shell, and a signal to npm ends the two of them without
+ * reaching what the shell runs: the server would go on holding its port.
+ */
+function endWithNpm() {
+  if (!process.env.npm_lifecycle_event || windows) return
+  const parent = process.ppid
+  setInterval(() => {
+    if (process.ppid !== parent) process.kill(process.pid, 'SIGTERM')
+  }, 500).unref()
+}
+
 async function runInstalled(script, args) {
   const file = resolve(root, script)
   const fresh = !isInstalled()
@@ -79,6 +91,7 @@ async function runInstalled(script, args) {
 
 const [script, ...args] = process.argv.slice(2)
 if (script) {
+  endWithNpm()
   await runInstalled(script, args)
 } else {
   console.error('Usage: node scripts/installed.mjs <script> [arguments]')
