@@ -6,6 +6,6 @@ import { builds } from '@trochoid/compute/data/builds/index.ts'
 /** The invented build whose numbers every page is made with. */
 export const demo = builds.street
 export const solvedDemo = solveBuild(demo)
-const point = demoPoint(solvedDemo)
+export const pointOfDemo = demoPoint(solvedDemo)
 
-export const demoValues = (of: AnyCalculation): Values => valuesFor(of, demo, point)
+export const demoValues = (of: AnyCalculation): Values => valuesFor(of, demo, pointOfDemo)

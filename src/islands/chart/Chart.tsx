@@ -2,6 +2,7 @@ import { extent } from 'd3-array'
 import { area, line } from 'd3-shape'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { useEffect, useState } from 'preact/hooks'
+import { short } from '../working/value.ts'
 import { scale } from './scale.ts'
 
 /** One line of a chart, in the units shown; null is a gap. `old` stays faint while something moves. */
@@ -38,7 +39,7 @@ export function Chart({ id, title, summary, x, xName, xUnit, yUnit, series, here
     area<number>().defined((i) => between[0][i] != null && between[1][i] != null).x((i) => sx.at(x[i]!)).y0((i) => sy.at(between[0][i]!)).y1((i) => sy.at(between[1][i]!))(x.map((_, i) => i)) ?? ''
   const index = picked ?? nearest(x, here)
   const unit = (u: string) => (u === '1' ? '' : `\u202f${u}`)
-  const told = index === null ? '' : `At ${writeNumber(x[index]!, 4)}${unit(xUnit)}: ${series.map((s) => `${series.length > 1 ? `${s.name} ` : ''}${s.y[index] == null ? 'no answer' : `${writeNumber(s.y[index], 3)}${unit(yUnit)}`}`).join(', ')}`
+  const told = index === null ? '' : `At ${short(writeNumber(x[index]!, 4))}${unit(xUnit)}: ${series.map((s) => `${series.length > 1 ? `${s.name} ` : ''}${s.y[index] == null ? 'no answer' : `${writeNumber(s.y[index], 3)}${unit(yUnit)}`}`).join(', ')}`
   const gaps = series.some((s) => s.y.some((v) => v === null))
 
   return (
@@ -49,8 +50,8 @@ export function Chart({ id, title, summary, x, xName, xUnit, yUnit, series, here
           pick(nearest(x, sx.back(((e.clientX - box.left) / box.width) * width)))
         }}>
         <title id={`${id}-title`}>{title}</title>
-        {sy.ticks.map((t) => <g key={t}><line class="grid" x1={left} x2={width - right} y1={sy.at(t)} y2={sy.at(t)} /><text x={left - 8} y={sy.at(t) + 4} text-anchor="end">{writeNumber(t, 4)}</text></g>)}
-        {sx.ticks.map((t) => <g key={t}><line class="axis" x1={sx.at(t)} x2={sx.at(t)} y1={height - bottom} y2={height - bottom + 5} /><text x={sx.at(t)} y={height - bottom + 22} text-anchor="middle">{writeNumber(t, 5)}</text></g>)}
+        {sy.ticks.map((t) => <g key={t}><line class="grid" x1={left} x2={width - right} y1={sy.at(t)} y2={sy.at(t)} /><text x={left - 8} y={sy.at(t) + 4} text-anchor="end">{short(writeNumber(t, 5))}</text></g>)}
+        {sx.ticks.map((t) => <g key={t}><line class="axis" x1={sx.at(t)} x2={sx.at(t)} y1={height - bottom} y2={height - bottom + 5} /><text x={sx.at(t)} y={height - bottom + 22} text-anchor="middle">{short(writeNumber(t, 5))}</text></g>)}
         <line class="axis" x1={left} x2={width - right} y1={height - bottom} y2={height - bottom} />
         <text class="strong" x={width - right} y={height - 8} text-anchor="end">{xName}{xUnit === '1' ? '' : `, ${xUnit}`}</text>
         <text class="strong" x={left} y={top - 4}>{yUnit === '1' ? '' : yUnit}</text>

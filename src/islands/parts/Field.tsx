@@ -1,6 +1,7 @@
 import { isQuantity, type Quantity, type Shape } from '@trochoid/compute/quantity/quantity.ts'
 import { write } from '@trochoid/compute/quantity/write.ts'
 import { type ComponentChildren } from 'preact'
+import { short } from '../working/value.ts'
 import { Symbol } from './Symbol.tsx'
 
 export type Fault = { readonly says: string; readonly choices?: readonly string[] }
@@ -48,7 +49,7 @@ export function Field({ id, label, shape, text, unit, fault, doubt, onType, onLe
 
 function hintOf(shape: Shape, unit: string): string {
   if (!isQuantity(shape)) return shape.kind === 'grade' ? 'As on the can: 10W-40' : ''
-  return `Usually ${bound(shape.range[0], shape, unit)} to ${write(shape.range[1], shape, unit)}`
+  return `Usually ${bound(shape.range[0], shape, unit)} to ${short(write(shape.range[1], shape, unit))}`
 }
 /** The lower bound without its unit, which the upper bound carries. */
-const bound = (si: number, of: Quantity, unit: string): string => write(si, of, unit).split('\u202f')[0]!
+const bound = (si: number, of: Quantity, unit: string): string => short(write(si, of, unit)).split('\u202f')[0]!

@@ -18,12 +18,15 @@ export function writeValue(value: unknown, way: Way, system: System): string {
   if (way.fixed !== undefined) return way.fixed
   if (typeof value === 'number' && way.kind && way.units) {
     const of = { kind: way.kind, name: way.name } as Quantity
-    return write(value, of, way.units[system === 'metric' ? 0 : 1], 4)
+    return short(write(value, of, way.units[system === 'metric' ? 0 : 1], 4))
   }
   if (typeof value === 'string') return way.choices?.[value] ?? value
   if (value === null || value === undefined) return 'not given'
   return way.name.toLowerCase()
 }
+
+/** Without zeros that only fill the last places: `650`, not `650.0`. */
+export const short = (text: string): string => text.replace(/(\.\d*?)0+(?!\d)/, (_, kept: string) => (kept === '.' ? '' : kept))
 
 /** The value that a place names, in what the trace recorded of one step. */
 export function valueAtPlace(place: string, step: { readonly in: Readonly<Record<string, unknown>>; readonly out: unknown }): unknown {

@@ -1,0 +1,28 @@
+import { type Solved } from '@trochoid/compute/build/point.ts'
+import { type Sheet } from '@trochoid/compute/build/sheet.ts'
+import { type System } from '@trochoid/compute/quantity/write.ts'
+import { type ComponentType } from 'preact'
+
+/** What a figure may draw from: one build and what its coupled solve found. `point` is the point of greatest power, with idle and build values beneath. */
+export type Build = { readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>> }
+export type Table = { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
+
+/**
+ * A figure drawn by code from numbers. `D` is the little it draws from: plain data, so that a figure that moves can carry it to
+ * the browser.
+ */
+export type Figure<D> = {
+  readonly title: string
+  /** The numbers, SI, taken from a build. */
+  readonly from: (build: Build) => D
+  /** What is to be seen, in words. */
+  readonly summary: (data: D, system: System) => string
+  /** The drawing: SVG, colours by class (`line`, `two`, `thin`, `area`, `fill`, `fill-accent`, text). */
+  readonly Picture: ComponentType<{ data: D; system: System }>
+  readonly table: (data: D, system: System) => Table
+  /** It has a control, or moves: it comes alive when seen even with the demo build's numbers. */
+  readonly moves?: true
+}
+
+export const figure = <D>(of: Figure<D>): Figure<D> => of
+export type AnyFigure = Figure<unknown>

@@ -1,0 +1,23 @@
+import { demoPoint } from '@trochoid/compute/build/demo.ts'
+import { render } from 'preact'
+import { builds, isOwn, sheetOf } from '../../state/build.ts'
+import { solvedOwn } from '../../state/ownValues.ts'
+import { system } from '../../state/system.ts'
+import { loadFigure } from './all.ts'
+import { Parts } from './Parts.tsx'
+
+/** Draws a figure again from the build that is shown, in the reader's units. */
+export async function redraw(place: HTMLElement): Promise<void> {
+  const id = place.dataset.figure!
+  const figure = await loadFigure(id)
+  const draw = () => {
+    const solved = solvedOwn()
+    const data = figure.from({ sheet: sheetOf(builds.get()), solved, point: demoPoint(solved) })
+    place.closest('figure')?.querySelector('[data-whose]')?.replaceChildren(isOwn(builds.get()) ? 'Drawn from your build.' : 'Drawn from an invented build.')
+    render(<Parts figure={figure} data={data} system={system.get()} id={id} />, place)
+  }
+  place.replaceChildren()
+  draw()
+  builds.watch(draw)
+  system.watch(draw)
+}
