@@ -34,7 +34,7 @@ export function inDeclared(name: string, si: number, about: About): number {
 /** The dimension an equation comes out in, evaluated with mathjs units; throws where it adds what cannot be added. */
 export function dimensionOf(equation: string, about: About, x: Readonly<Record<string, number>>): number[] {
   const scope: Record<string, unknown> = {}
-  for (const [name, shape] of Object.entries(about.in)) if (isQuantity(shape)) scope[name] = carried(x[name] ?? 1, shape, about.units?.[name] !== undefined)
+  for (const [name, shape] of Object.entries(about.in)) if (isQuantity(shape)) scope[name] = carried(inDeclared(name, x[name] ?? 1, about), shape, about.units?.[name] !== undefined)
   if (!('id' in about.out) || typeof about.out.id !== 'string') {
     for (const [name, q] of Object.entries(about.out as Record<string, Quantity>)) scope[name] = carried(x[name] ?? 1, q, about.units?.[name] !== undefined)
   } else scope['out'] = carried(x['out'] ?? 1, about.out as Quantity, about.units?.['out'] !== undefined)

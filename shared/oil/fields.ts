@@ -1,6 +1,6 @@
 import { field } from '../build/field.ts'
 import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
-import { airSideShare, coreAir, heatFlow } from '../cooling/quantities.ts'
+import { airSideShare, coreAir, flowExponent, heatFlow } from '../cooling/quantities.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import {
   bearingLength, combustionRise, coolerDifference, diametralClearance, dilution, dischargeCoefficient, filmRatio, highShearViscosity,
@@ -51,10 +51,13 @@ export const meteredIdle = field('oil.metering.idle', meteredPerTurn, 0.4e-9, { 
 export const meteredFull = field('oil.metering.full', meteredPerTurn, 1.4e-9, { label: 'Metering pump delivery, lever full' })
 export const referenceDose = field('oil.referenceDose', sealDose, 1e-6, { label: 'Reference dose of the seals, chosen' })
 
-export const coolerRatedHeat = field('oil.cooler.ratedHeat', heatFlow, kW(20), { label: 'Heat of the oil cooler at its rated point' })
+export const coolerRatedHeat = field('oil.cooler.ratedHeat', heatFlow, kW(28), { label: 'Heat of the oil cooler at its rated point' })
 export const coolerRatedDifference = field('oil.cooler.ratedDifference', coolerDifference, 80, { label: 'Oil in less air in, rated' })
-export const coolerRatedOil = field('oil.cooler.ratedOilFlow', oilFlow, lPerMin(40), { label: 'Oil flow, rated' })
-export const coolerRatedAir = field('oil.cooler.ratedAirFlow', coreAir, 0.6, { label: 'Air flow, rated' })
-export const coolerAir = field('oil.cooler.airFlow', coreAir, 0.6, { label: 'Air flow through the oil cooler on the road' })
+export const coolerRatedOil = field('oil.cooler.ratedOilFlow', oilFlow, lPerMin(60), { label: 'Oil flow, rated' })
+export const coolerRatedAir = field('oil.cooler.ratedAirFlow', coreAir, 0.8, { label: 'Air flow, rated' })
+export const coolerAir = field('oil.cooler.airFlow', coreAir, 0.8, { label: 'Air flow through the oil cooler on the road' })
 export const coolerAirSide = field('oil.cooler.airSideShare', airSideShare, percent(50), { label: 'Share of the oil cooler’s resistance on the air side' })
-export const temperatureLimit = field('oil.temperatureLimit', oilTemperature, degC(120), { label: 'Oil temperature limit' })
+export const coolerAirExponent = field('oil.cooler.airExponent', flowExponent, 0.6, { label: 'Air-side flow exponent of the oil cooler' })
+export const coolerOilExponent = field('oil.cooler.oilExponent', flowExponent, 0.4, { label: 'Oil-side flow exponent of the oil cooler' })
+export const thermostat = field('oil.cooler.thermostat', oilTemperature, degC(80), { label: 'Oil thermostat opens' })
+export const temperatureLimit = field('oil.temperatureLimit', oilTemperature, degC(110), { label: 'Highest oil temperature you accept' })

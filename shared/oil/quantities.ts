@@ -84,3 +84,4 @@ export const meteredPerTurn = quantity('Metering pump delivery', 'V_m', 'volumeP
 // Heat.
 export const oilSpecificHeat = quantity('Specific heat of oil', 'c_o', 'specificHeat', [1700, 2600], 50)
 export const coolerDifference = quantity('Oil in less air in', 'ΔT_i', 'temperatureDifference', [5, 150], 2)
+export const viscosityScale = quantity('Times as thick', 'k_ν', 'number', [0.05, 20], 0.05)

@@ -8,6 +8,7 @@ export const about = {
   in: { pressure: role(oilPressure, 'p_u', 'Pressure without relief'), setting: role(oilPressure, 'p_s', 'Relief setting') },
   out: oilPressure,
   equation: 'min(pressure, setting)',
+  sample: { pressure: [1e4, 20e5], setting: [1e5, 12e5] },
   source: ['derived', 'an ideal relief valve'],
   notes: 'A real valve lets pressure rise a little above its setting.',
 } as const satisfies About

@@ -77,6 +77,7 @@ export const words = {
   meteredPerTurn: { means: 'What the metering pump delivers in one shaft turn, all lines together.', measure: 'Run the lines into a measuring glass for some minutes at a steady speed.' },
   oilSpecificHeat: { means: 'Heat that warms one kilogram of oil by one degree.', measure: 'From a data sheet; near 2.1 kJ/(kg K) when hot.' },
   coolerDifference: { means: 'Oil temperature into the cooler less air temperature into it.', measure: 'Two thermocouples.' },
+  viscosityScale: { means: 'How many times the viscosity of the oil that is in now.', measure: 'Computed.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -124,5 +125,8 @@ export const reasons = {
   coolerRatedAir: 'Belongs to the invented cooler’s rated point.',
   coolerAir: 'A guess for a ducted cooler at speed: measure the air speed behind the core.',
   coolerAirSide: 'Half and half: common practice, no source. Two rated points tell.',
+  coolerAirExponent: 'Air over louvred fins follows about this power: common practice, no source.',
+  coolerOilExponent: 'Oil in flat tubes with turbulators lies between laminar (a third) and turbulent (0.8): common practice, no source.',
+  thermostat: 'A usual opening temperature of an oil thermostat: common practice, no source.',
   temperatureLimit: 'A usual ceiling for oil into the bearings: common practice, no source.',
 } satisfies Reasons<typeof fields>
