@@ -1,4 +1,4 @@
-import { quantity } from '../quantity/quantity.ts'
+import { choice, quantity } from '../quantity/quantity.ts'
 import { bar, degC, kmh, kPa, kW, lPerMin, percent } from '../quantity/si.ts'
 
 // Where the fuel's energy goes.
@@ -32,6 +32,10 @@ export const capacityRateOf = quantity('Heat capacity rate', 'C', 'conductance',
 export const capacityRatioOf = quantity('Capacity ratio', 'C_r', 'number', [0, 1], 0.02)
 export const transferUnitsOf = quantity('Number of transfer units', 'NTU', 'number', [0.02, 10], 0.05)
 export const effectivenessValue = quantity('Effectiveness', 'ε', 'share', [percent(1), 1], percent(2))
+export const arrangement = choice('Arrangement of the streams', {
+  crossUnmixed: 'cross flow, both streams in channels', counter: 'counter flow', parallel: 'parallel flow',
+  weakerMixed: 'cross flow, weaker stream mixed', strongerMixed: 'cross flow, stronger stream mixed',
+})
 export const coolerConductance = quantity('Conductance of a cooler', 'UA', 'conductance', [10, 20000], 50)
 export const inletDifferenceOf = quantity('Difference between the two inlets', 'ΔT_i', 'temperatureDifference', [1, 400], 1)
 export const endDifference = quantity('Difference at one end', 'ΔT_e', 'temperatureDifference', [0.5, 300], 1)

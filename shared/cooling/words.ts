@@ -31,6 +31,7 @@ export const words = {
   capacityRatioOf: { means: 'Smaller of the two streams’ capacity rates over the larger.', measure: 'Divide one by the other.' },
   transferUnitsOf: { means: 'Size of a cooler for the stream that changes temperature most: conductance over the smaller capacity rate.', measure: 'From a rated point, solved backwards.' },
   effectivenessValue: { means: 'Heat exchanged as a share of what an endless cooler would exchange.', measure: 'Temperature change of the weaker stream over the difference between the two inlets.' },
+  arrangement: { means: 'How the two streams of a cooler run past each other, and whether each stays in channels or mixes across.', measure: 'Look: fins and tubes keep both apart; an open tank side mixes.' },
   coolerConductance: { means: 'Heat a cooler passes for each kelvin of mean difference between its two streams.', measure: 'From one rated point: heat, both flows, both inlet temperatures.' },
   inletDifferenceOf: { means: 'Difference between the temperatures at which the two streams enter the cooler.', measure: 'One thermometer in each inlet.' },
   endDifference: { means: 'Difference between the two streams at one end of the cooler.', measure: 'One thermometer in each stream at that end.' },

@@ -10,4 +10,4 @@ export const about = {
   source: ['definition', 'difference of two temperatures'],
 } as const satisfies About
 
-export const boilMargin = formula<typeof about>('boil-margin', {}, ({ boiling, coolant }) => boiling - coolant)
+export const marginToBoiling = formula<typeof about>('margin-to-boiling', {}, ({ boiling, coolant }) => boiling - coolant)
