@@ -21,3 +21,5 @@ export const exhaustHeatConstant = constant('specific heat of exhaust gas, const
 export const exhaustHeatSlope = constant('specific heat of exhaust gas, rise with temperature', 'c_x1', 0.27867, 'J/(kg K²)', exhaustSource)
 export const exhaustGasConstant = constant('specific gas constant of rich exhaust gas', 'R_x', 296.18, 'J/(kg K)', exhaustSource)
 export const enthalpyReference = constant('reference temperature of enthalpies', 'T_ref', 298.15, 'K', 'definition: 25 °C')
+export const airMolarMass = constant('molar mass of dry air', 'M_a', 0.02896546, 'kg/mol', 'CIPM-2007: Picard and others, Metrologia 45 (2008) 149, carbon dioxide at 400 µmol/mol')
+export const waterMolarMass = constant('molar mass of water', 'M_w', 0.01801528, 'kg/mol', 'CIPM-2007: Picard and others, Metrologia 45 (2008) 149')
