@@ -31,15 +31,27 @@ export const about = {
 /** No radiator of a car is asked beyond this; a root that lies above it is no temperature. */
 const hottest = 900
 
-export const steadyCoolantTemperature = formula<typeof about>('steady-coolant-temperature', {}, (x) => {
-  const { heat, pump, opens, open, airTemperature, ...rest } = x
-  const cast = (temperature: number): number => heatOfRadiator({ ...rest, coolant: radiatorFlow({ pump, opening: thermostatShare({ temperature, opens, open }) }), temperature, airTemperature })
-  const low = Math.max(opens, airTemperature)
+export const steadyCoolantTemperature = formula<typeof about>('steady-coolant-temperature', {}, ({
+  heat, pump, glycol, opens, open, conductance, airShare, air, ratedAir, airExponent, ratedCoolant, coolantExponent, airTemperature,
+}) => {
+  const cast = (temperature: number): number => {
+    const coolant = radiatorFlow({ pump, opening: thermostatShare({ temperature, opens, open }) })
+    return heatOfRadiator({ temperature, coolant, glycol, air, airTemperature, conductance, airShare, ratedAir, airExponent, ratedCoolant, coolantExponent })
+  }
   const found = untraced(() => {
     const spare = (temperature: number): number => cast(temperature) - heat
-    const atHottest = spare(hottest)
-    if (!(atHottest > 0)) throw new NoAnswer('coolant', 'This radiator with these flows cannot carry the heat away at any temperature.')
-    return bracketedRoot(spare, low, hottest, 1e-9, -heat, atHottest)
+    const low = Math.max(opens, airTemperature)
+    // The thermostat's end of travel is a kink: the root is sought on one side of it, where the heat is nearly a straight line.
+    const kink = Math.max(open, low)
+    const atKink = kink > low ? spare(kink) : -heat
+    if (atKink >= 0 && kink > low) return bracketedRoot(spare, low, kink, 1e-7, -heat, atKink)
+    // Beyond the kink heat rises with temperature at nearly the slope it has from the air up to there.
+    const guess = kink > airTemperature + 1 && atKink + heat > 0 ? airTemperature + (1.05 * heat * (kink - airTemperature)) / (atKink + heat) : hottest
+    for (const high of [Math.min(guess, hottest), hottest]) {
+      const atHigh = spare(high)
+      if (atHigh >= 0) return bracketedRoot(spare, kink, high, 1e-7, atKink, atHigh)
+    }
+    throw new NoAnswer('coolant', 'This radiator with these flows cannot carry the heat away at any temperature.')
   })
   cast(found.x)
   return root('coolant temperature', found.x, found.residual)
