@@ -12,7 +12,7 @@ export const about = {
   },
   out: meteredPerTurn,
   equation: 'atRest + (full - atRest) * min(1, max(0, (manifold - idle) / (open - idle)))',
-  sample: { idle: [20e3, 60e3], open: [70e3, 110e3] },
+  sample: { idle: [20e3, 60e3], open: [70e3, 110e3], manifold: [25e3, 150e3], atRest: [0.1e-9, 1e-9], full: [1e-9, 4e-9] },
   source: ['common-practice', 'lever from rest at idle to full at the pressure outside, straight between; no source'],
 } as const satisfies About
 
