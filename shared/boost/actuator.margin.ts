@@ -15,13 +15,14 @@ export default [
     settle: 'Pump the actuator up on the bench, rod connected, and note the pressure of first movement.',
   }),
   margin({
-    id: 'actuator-opens', title: 'Actuator opens the wastegate fully', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
-    demand: at.actuatorFullBoost, capacity: at.boost, must: 'stay below', as: 'difference', tight: 10e3, best: 'tight', rests: [fullTravel, diaphragmAreaOf],
+    id: 'actuator-opens', title: 'Actuator opens the wastegate far enough', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
+    demand: at.actuatorOpens, capacity: at.boost, must: 'stay below', as: 'difference', tight: 10e3, rests: [fullTravel, firstMovement, diaphragmAreaOf],
     remedies: [
       { field: fullTravel, move: 'down', says: 'A softer spring with the same preload.' },
+      { field: firstMovement, move: 'down', says: 'Less preload, and a control valve that keeps the wastegate shut for longer.' },
       { field: wastegateDiameter, move: 'up', says: 'A larger valve, which exhaust pressure helps to open and which need not open as far.' },
     ],
-    says: 'At {speed} the actuator needs {demand} for full travel and has {capacity}: {margin}. A large valve need not open fully, so this errs on the careful side.',
-    settle: 'Pump the actuator up on the bench, rod connected, and note the pressure of full travel.',
+    says: 'At {speed} the actuator needs {demand} to open the wastegate far enough and has {capacity}: {margin}. What is short here is boost above target.',
+    settle: 'Pump the actuator up on the bench, rod connected, and note the pressures of first movement and of full travel.',
   }),
 ]

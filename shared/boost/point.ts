@@ -39,7 +39,7 @@ export const at = {
   wastegateCapacity: pointValue('boost.wastegateCapacity', role(gasFlow, 'm_max', 'What the wastegate passes wide open')),
   bypassShare: pointValue('boost.bypassShare', bypassShare),
   actuatorHeld: pointValue('boost.actuatorHeld', role(actuatorPressure, 'p_h', 'Boost up to which the actuator can keep the wastegate shut')),
-  actuatorFullBoost: pointValue('boost.actuatorFullBoost', role(actuatorPressure, 'p_f', 'Boost at which the actuator has opened the wastegate fully')),
+  actuatorOpens: pointValue('boost.actuatorOpens', role(actuatorPressure, 'p_f', 'Boost that opens the wastegate as far as this point asks')),
   backPressureRatioLow: pointValue('boost.backPressureRatioLow', backPressureRatio, 'Back-pressure ratio, low end of the band'),
   backPressureRatioHigh: pointValue('boost.backPressureRatioHigh', backPressureRatio, 'Back-pressure ratio, high end of the band'),
   hotSideTemperature: pointValue('boost.hotSideTemperature', turbineInletTemperature, 'Highest gas temperature for the hot side'),
