@@ -16,3 +16,5 @@ export const ethanolOxygenToCarbon: Constant = { name: 'oxygen atoms per carbon 
 export const ethanolHeatingValue: Constant = { name: 'lower heating value of ethanol', symbol: 'H_e', value: 26.95e6, unit: 'J/kg', source: 'US Department of Energy, Alternative Fuels Data Center, Fuel Properties Comparison: 11,585 Btu/lb' }
 /** Volume shares of fuels are stated at this temperature. */
 export const volumeBase: Constant = { name: 'temperature at which fuel volumes are stated', symbol: 'T_15', value: 288.15, unit: 'K', source: 'ISO 5024: 15 °C' }
+/** Lubricating oil, which premix burns. */
+export const oilHydrogenToCarbon: Constant = { name: 'hydrogen atoms per carbon atom of oil', symbol: 'y_o', value: 1.9, unit: '1', source: 'common practice, no source' }

@@ -1,5 +1,6 @@
 import { field } from '../build/field.ts'
 import { bar, ccPerMin, degC, kPa, lPerH, litre, minutes, mm, ms, percent, um } from '../quantity/si.ts'
+import { lambda } from '../engine/quantities.ts'
 import {
   coilResistance, deadTime, driverCurrent, dutyLimit, ethanolShare, fittingLoss, flowShare, fuelDensity, fuelTemperature, fuelViscosity, handoverPressure,
   handoverWidth, heatingValue, hydrogenToCarbon, injectorFlow, injectorsPerDriver, injectorsPerRotor, lineBore, lineLength, nozzleDrop, premixOilDensity,
@@ -30,6 +31,7 @@ export const ratedFluidDensity = field('fuel.injector.ratedDensity', fuelDensity
 export const longestDuty = field('fuel.dutyLimit', dutyLimit, 1)
 export const handoverStart = field('fuel.handover.startPressure', handoverPressure, kPa(105), { label: 'Manifold pressure at which secondaries begin' })
 export const handoverBlend = field('fuel.handover.width', handoverWidth, kPa(30), { label: 'Width over which secondaries come to their full share' })
+export const handoverLambda = field('fuel.handover.lambda', lambda, 0.9, { label: 'Lambda where the secondaries begin' })
 export const handoverHysteresis = field('fuel.handover.hysteresis', handoverWidth, kPa(8), { label: 'Fall in manifold pressure before secondaries stop' })
 
 export const regulatorSetting = field('fuel.regulator.setting', railPressure, bar(3.5), { label: 'Regulator setting with outside air at its reference' })

@@ -1,0 +1,14 @@
+import { formula, type About } from '../formula/formula.ts'
+import { fuelDensity, fuelFlow, premixOilDensity, premixOilFlow, premixShare } from './quantities.ts'
+
+/** Mass of oil that the fuel carries into the chambers. */
+export const about = {
+  name: 'Oil carried by the fuel',
+  in: { fuelFlow, share: premixShare, oilDensity: premixOilDensity, fuelDensity },
+  out: premixOilFlow,
+  equation: 'fuelFlow * share * oilDensity / fuelDensity',
+  source: ['definition', 'a share by volume turned into mass'],
+  notes: 'All of it goes through the chamber; how much stays on the seals is not known. In fuel cut there is none.',
+} as const satisfies About
+
+export const premixOilFlowOf = formula<typeof about>('premix-oil-flow-of', {}, ({ fuelFlow: flow, share, oilDensity, fuelDensity: density }) => (flow * share * oilDensity) / density)
