@@ -30,11 +30,12 @@ export function ready({ rows, attitudeWhenCentred }: BearingTable): ReadyTable {
 /**
  * Reads a column at a Sommerfeld number. Inside the table a monotone cubic in log10 S; below it straight in S to the touching journal;
  * above it the departure from the centred journal shrinks as 1/S, and friction tends to Petroff's.
+ * @param log log10 of the Sommerfeld number, taken once for all columns
  */
-export function readColumn(table: ReadyTable, index: number, sommerfeld: number): number {
+export function readColumn(table: ReadyTable, index: number, sommerfeld: number, log: number): number {
   const c = table.columns[index]!
   if (sommerfeld < table.least) return c.atZero + (c.y[0]! - c.atZero) * (sommerfeld / table.least)
-  if (sommerfeld <= table.most) return hermiteAt(table.log, c.y, c.slope, Math.log10(sommerfeld))
+  if (sommerfeld <= table.most) return hermiteAt(table.log, c.y, c.slope, log)
   const shrink = table.most / sommerfeld
   const end = c.y[c.y.length - 1]!
   if (index === frictionColumn) return petroff * sommerfeld + (end - petroff * table.most) * shrink

@@ -28,7 +28,7 @@ export const peakPressure = field('oil.peakGasPressure', peakGasPressure, null, 
 export const pressureRise = field('oil.combustionRise', combustionRise, 2)
 
 export const mainDiameter = field('oil.mainBearing.diameter', journalDiameter, mm(46), { label: 'Main journal diameter' })
-export const mainLength = field('oil.mainBearing.length', bearingLength, mm(44), { label: 'Main bearing length' })
+export const mainLength = field('oil.mainBearing.length', bearingLength, mm(55), { label: 'Main bearing length' })
 export const mainClearance = field('oil.mainBearing.clearance', diametralClearance, mm(0.05), { label: 'Main bearing clearance, diametral' })
 export const spacing = field('oil.mainBearing.spacing', mainSpacing, null)
 export const offset = field('oil.mainBearing.offset', mainOffset, null)

@@ -34,7 +34,9 @@ export const about = {
 } as const satisfies About
 
 /** Film temperature is found to this many kelvin. */
-const fine = 0.005
+const fine = 0.02
+/** First stride of the search, K: most films lie within it. */
+const stride = 25
 
 export const loadedFilm = formula<typeof about>('loaded-film', { slenderness: [0.25, 1000] }, (x) => {
   const { pressure, slenderness: shape, diameter, clearance, filmSpeed, slidingSpeed, supply, density15 } = x
@@ -51,9 +53,9 @@ export const loadedFilm = formula<typeof about>('loaded-film', { slenderness: [0
   const found = untraced(() => {
     const short = (temperature: number): number => temperature - supply - at(temperature).rise / 2
     const cold = short(supply)
-    // Warmer oil shears easier, so the warming at supply temperature is more than there can be.
-    let low = supply, below = cold, step = Math.max(-cold, fine)
-    for (let i = 0; i < 6; i++) {
+    // Warmer oil shears easier, so the warming at supply temperature is more than there can be; of very cold oil it says nothing useful.
+    let low = supply, below = cold, step = Math.min(Math.max(-cold, fine), stride)
+    for (let i = 0; i < 12; i++) {
       const above = short(low + step)
       if (!(above < 0)) return bracketedRoot(short, low, low + step, fine, below, above)
       low += step; below = above; step *= 2

@@ -29,14 +29,15 @@ export const raimondiBoyd = formula<typeof about>('raimondi-boyd', { sommerfeld:
   // A bearing shorter than the shortest table carries as the cube of its length: that table at S (l/d)² alike.
   const short = slenderness < 0.25 ? (slenderness / 0.25) ** 2 : 1
   const number = sommerfeld * short
+  const log = Math.log10(number)
   const w = slendernessWeights({ slenderness: Math.max(slenderness, 0.25) })
   const blend = (column: number): number => {
     let sum = 0
     // A table that does not count is not read: its weight may multiply a number without end.
-    if (w.endless !== 0) sum += w.endless * readColumn(tables[0], column, number)
-    if (w.square !== 0) sum += w.square * readColumn(tables[1], column, number)
-    if (w.half !== 0) sum += w.half * readColumn(tables[2], column, number)
-    if (w.quarter !== 0) sum += w.quarter * readColumn(tables[3], column, number)
+    if (w.endless !== 0) sum += w.endless * readColumn(tables[0], column, number, log)
+    if (w.square !== 0) sum += w.square * readColumn(tables[1], column, number, log)
+    if (w.half !== 0) sum += w.half * readColumn(tables[2], column, number, log)
+    if (w.quarter !== 0) sum += w.quarter * readColumn(tables[3], column, number, log)
     return sum
   }
   return {

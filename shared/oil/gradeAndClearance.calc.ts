@@ -1,0 +1,40 @@
+import { calculation, free } from '../calculation/calculation.ts'
+import { engineEccentricity, engineRotorMass } from '../engine/fields.ts'
+import { at as engine } from '../engine/point.ts'
+import { mm } from '../quantity/si.ts'
+import { density15, rotorClearance, rotorDiameter, rotorLength } from './fields.ts'
+import { filmOfBearing } from './filmOfBearing.ts'
+import { filmSpeed } from './filmSpeed.ts'
+import { at } from './point.ts'
+import { projectedPressure } from './projectedPressure.ts'
+import { diametralClearance, filmThickness, viscosityAt100, viscosityScale } from './quantities.ts'
+import { radialFromDiametral } from './radialFromDiametral.ts'
+import { rotorInertiaLoad } from './rotorInertiaLoad.ts'
+import { rotorTurning } from './rotorTurning.ts'
+import { scaledViscosity } from './scaledViscosity.ts'
+import { slendernessOf } from './slendernessOf.ts'
+import { slidingSpeed } from './slidingSpeed.ts'
+import { viscosityForFilm } from './viscosityForFilm.ts'
+
+export default calculation({
+  id: 'grade-and-clearance', title: 'Grade for a clearance', theme: 'oil',
+  asks: 'If the clearance grows, how much thicker must the oil be for the same film?',
+  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  in: {
+    speed: engine.speed, mass: engineRotorMass, eccentricity: engineEccentricity, diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance,
+    other: free(diametralClearance, mm(0.08), 'The other clearance, diametral'), supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,
+  },
+  out: { film: filmThickness, unchanged: filmThickness, times: viscosityScale, viscosity: viscosityAt100 },
+  curve: ['other', 'times'],
+  answer({ speed, mass, eccentricity, other, ...bearing }) {
+    const shell = rotorTurning({ speed })
+    const run = { ...bearing, load: rotorInertiaLoad({ mass, eccentricity, speed }), filmSpeed: filmSpeed({ journal: speed, shell, load: speed }), slidingSpeed: slidingSpeed({ journal: speed, shell }) }
+    const film = filmOfBearing(run).thinnest
+    const unchanged = filmOfBearing({ ...run, diametral: other }).thinnest
+    const { diameter, length, viscosity100 } = bearing
+    const times = viscosityForFilm({ ...run, wanted: film, pressure: projectedPressure({ load: run.load, diameter, length }), slenderness: slendernessOf({ length, diameter }), clearance: radialFromDiametral({ diametral: other }) })
+    return { film, unchanged, times, viscosity: scaledViscosity({ viscosity: viscosity100, scale: times }) }
+  },
+  says: ({ times }) => `Film held: {film} under inertia at {speed}. At {other} the present oil would give {unchanged}; for the same film it must be {times} times as thick, {viscosity} at 100 °C${times > 1.25 ? ': a grade or more' : ''}.`,
+  leavesOut: 'Wider clearances also pass more oil and so run cooler than this says, and ask more of the pump.',
+})
