@@ -37,5 +37,5 @@ export function save<T>(key: Key<T>, value: T): Saved {
 export function forget(key: Key<unknown>): void { try { localStorage.removeItem(address(key)) } catch { /* nothing was kept */ } }
 /** Calls back when another tab writes this key. */
 export function fromOtherTabs(key: Key<unknown>, told: () => void): void {
-  addEventListener('storage', (event) => { if (event.key === address(key) || event.key === null) told() })
+  if (typeof addEventListener === 'function') addEventListener('storage', (event) => { if (event.key === address(key) || event.key === null) told() })
 }

@@ -1,3 +1,5 @@
+import { csv } from '../parts/files.ts'
+
 /** A working, read off the page, in three forms. */
 export type Form = 'text' | 'tex' | 'csv'
 
@@ -5,7 +7,7 @@ type Row = { readonly step: string; readonly plain: readonly string[]; readonly 
 
 export function copyOf(root: Element, form: Form): string {
   const rows = [...root.querySelectorAll<HTMLElement>('.steps > .step')].map(rowOf)
-  if (form === 'csv') return [['step', 'name', 'value', 'source', 'range'], ...rows.flatMap((r) => r.values.map(([name, value]) => [r.step, name, value, r.source, r.range]))].map((line) => line.map(cell).join(',')).join('\r\n')
+  if (form === 'csv') return csv([['step', 'name', 'value', 'source', 'range'], ...rows.flatMap((r) => r.values.map(([name, value]) => [r.step, name, value, r.source, r.range]))])
   if (form === 'tex') return rows.map((r) => [`% ${r.step}`, ...r.tex.map((t) => `\\[${t}\\]`)].join('\n')).join('\n\n')
   return rows.map((r, i) => [`${i + 1}. ${r.step}`, ...r.plain.map((line) => `   ${line}`), ...r.values.filter(([name]) => name.startsWith('= ')).map(([name, value]) => `   ${name.slice(2)} = ${value}`), `   ${r.source}. ${r.range}`].join('\n')).join('\n')
 }
@@ -26,10 +28,4 @@ function rowOf(item: HTMLElement): Row {
     source: item.querySelector('.source')?.textContent ?? '',
     range: item.querySelector('.range')?.textContent ?? '',
   }
-}
-
-/** Quoted where it must be, and never taken for a formula by a spreadsheet. */
-const cell = (text: string): string => {
-  const safe = /^[=+@\t]/.test(text) ? `'${text}` : text
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }
