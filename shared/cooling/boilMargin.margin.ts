@@ -16,10 +16,10 @@ export default margin({
   tight: 15,
   rests: [capPressure, glycol, radiatorHeat, coolantShare],
   remedies: [
-    { field: capPressure, move: 'up', says: 'a cap that opens later, if hoses and header tank are rated for it' },
-    { field: radiatorHeat, move: 'up', says: 'a radiator with a higher rated heat' },
-    { field: glycol, move: 'up', says: 'more glycol, which boils later and carries less' },
+    { field: capPressure, move: 'up', says: 'A cap that opens later, if hoses and header tank are rated for it.' },
+    { field: radiatorHeat, move: 'up', says: 'A radiator with a higher rated heat.' },
+    { field: glycol, move: 'up', says: 'More glycol, which boils later and carries less.' },
   ],
-  says: 'At {speed} the bulk of the coolant stands at {demand} and boils at {capacity} under the cap: {margin} apart. Metal around the plugs is hotter, and that is not in this number.',
+  says: 'At {speed} the bulk of the coolant stands at {demand} and boils at {capacity} under the cap: {margin}. Metal around the plugs is hotter, and that is not in this number.',
   settle: 'Test the cap on a pump, the mixture with a refractometer, and log coolant temperature on a hot day.',
 })

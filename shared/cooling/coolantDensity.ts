@@ -16,7 +16,7 @@ export const about = {
     { in: { temperature: degC(90), glycol: 0.5 }, out: 1030.95 },
     { in: { temperature: degC(-35), glycol: 0.6 }, out: 1104.6 },
     { in: { temperature: degC(100), glycol: 0.1 }, out: 972.32 },
-    { in: { temperature: degC(80), glycol: 0 }, out: 971.8 },
+    { in: { temperature: degC(80), glycol: 0 }, out: 971.803 },
   ],
   source: ['ashrae-2001', 'aqueous ethylene glycol, 10 to 60 % by volume; 0 % is water by IAPWS-IF97'],
   notes: 'Source ends at 100 °C. Inhibitors are counted as glycol.',

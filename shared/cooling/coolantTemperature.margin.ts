@@ -1,5 +1,5 @@
 import { margin } from '../build/margin.ts'
-import { carSpeed, coolantLimit, coolantShare, fanFreeFlow, glycol, pumpFlow, radiatorAirFlow, radiatorCoolantFlow, radiatorHeat, ramRecovery, sustainedShare } from './fields.ts'
+import { coolantLimit, coolantShare, pumpFlow, radiatorHeat, ramRecovery, sustainedShare } from './fields.ts'
 import { at } from './point.ts'
 
 /** Coolant leaving the engine against the limit its builder accepts, in kelvin. */
@@ -14,12 +14,12 @@ export default margin({
   must: 'stay below',
   as: 'difference',
   tight: 8,
-  rests: [radiatorHeat, radiatorAirFlow, radiatorCoolantFlow, coolantShare, pumpFlow, ramRecovery, sustainedShare, carSpeed, glycol, fanFreeFlow],
+  rests: [radiatorHeat, coolantShare, ramRecovery, sustainedShare],
   remedies: [
-    { field: radiatorHeat, move: 'up', says: 'a radiator with a higher rated heat at the same flows' },
-    { field: ramRecovery, move: 'up', says: 'ducts that lose less, with a free way out' },
-    { field: pumpFlow, move: 'up', says: 'more coolant flow' },
+    { field: radiatorHeat, move: 'up', says: 'A radiator with a higher rated heat at the same flows.' },
+    { field: ramRecovery, move: 'up', says: 'Ducts that lose less, with a free way out.' },
+    { field: pumpFlow, move: 'up', says: 'More coolant flow.' },
   ],
-  says: 'Held at {speed} with the sustained share of full load, the coolant leaves the engine at {demand}; you accept {capacity}, {margin} more.',
+  says: 'Held at {speed} with the sustained share of full load, the coolant leaves the engine at {demand}; you accept {capacity}, which leaves {margin}.',
   settle: 'One steady run: coolant temperature out and in, car speed and air temperature, until nothing changes any more.',
 })

@@ -1,5 +1,5 @@
 import { choice, quantity } from '../quantity/quantity.ts'
-import { bar, degC, kmh, kPa, kW, lPerMin, percent } from '../quantity/si.ts'
+import { bar, degC, kmh, kPa, kW, lPerMin, mm, percent } from '../quantity/si.ts'
 
 // Where the fuel's energy goes.
 export const heatFlow = quantity('Heat flow', 'Q', 'power', [100, kW(1500)], kW(3), { show: ['kW', 'kW'] })
@@ -7,6 +7,9 @@ export const heatShareOf = quantity('Share of the released heat', 'x_q', 'share'
 export const heatBand = quantity('Band of the exhaust heat', 'β_x', 'share', [0, percent(10)], percent(0.5))
 export const massFlowOf = quantity('Mass flow of exhaust', 'm_x', 'massFlow', [0.002, 1.3], 0.005, { show: ['g/s', 'lb/min'] })
 export const sustainedShareOf = quantity('Sustained share of full load', 'x_s', 'share', [percent(5), 1], percent(5))
+
+export const shareOfFuelOf = quantity('Share of the fuel’s energy', 'y', 'share', [percent(-5), 1], percent(1))
+export const balanceGapOf = quantity('What the heat balance does not account for', 'Q_δ', 'power', [-kW(500), kW(500)], 100, { show: ['W', 'W'] })
 
 // Coolant.
 export const coolantTemperatureOf = quantity('Coolant temperature', 'T_c', 'temperature', [degC(-20), degC(140)], 2)
@@ -54,3 +57,15 @@ export const fanFlow = quantity('Air flow of the fan', 'V_f', 'volumeFlow', [0, 
 export const coreAir = quantity('Air flow through the core', 'm_k', 'massFlow', [0.05, 8], 0.05, { show: ['kg/s', 'lb/s'] })
 export const coreAirTemperatureOf = quantity('Air temperature in front of the radiator', 'T_k', 'temperature', [degC(-30), degC(120)], 2)
 export const coverageOf = quantity('Share of the charge cooler in front of the radiator', 'x_f', 'share', [0, 1], percent(10))
+
+// Spacers and surfaces.
+export const spacerMaterial = choice('Material of a spacer', { phenolic: 'phenolic resin', epoxy: 'epoxy', polyamide: 'glass-filled polyamide', ptfe: 'PTFE', stainless: 'stainless steel', steel: 'steel', castIron: 'cast iron', aluminium: 'aluminium alloy' })
+export const spacerConductivityOf = quantity('Conductivity of a material', 'k', 'conductivity', [0.1, 250], 0.05)
+export const spacerThickness = quantity('Thickness of a spacer', 's', 'length', [mm(0.5), mm(50)], mm(0.5))
+export const joinedArea = quantity('Area of a joint', 'A_j', 'area', [1e-4, 0.05], 1e-4)
+export const boltArea = quantity('Area of all bolts together', 'A_b', 'area', [0, 0.002], 1e-5)
+export const contactCoefficient = quantity('Contact conductance of a joint', 'h_j', 'filmCoefficient', [200, 50000], 500)
+export const surfaceTemperatureOf = quantity('Surface temperature', 'T_w', 'temperature', [degC(-20), degC(1050)], 5)
+export const surfaceArea = quantity('Surface area', 'A_w', 'area', [0.001, 3], 0.01, { show: ['m²', 'in²'] })
+export const emissivityOf = quantity('Emissivity', 'ε_w', 'share', [percent(2), 1], percent(5))
+export const surfaceFilm = quantity('Heat transfer to still or moving air', 'h_w', 'filmCoefficient', [2, 250], 3)

@@ -10,6 +10,8 @@ export const words = {
   heatBand: { means: 'How far the heat left for the exhaust may lie from the model’s figure, as a share of the fuel’s energy, either way.', measure: 'Narrow it with one logged exhaust temperature at full load.' },
   massFlowOf: { means: 'Mass of exhaust that leaves in a given time: the air and the fuel that went in.', measure: 'Add the logged air flow and the fuel flow.' },
   sustainedShareOf: { means: 'Average heat over a lap or a climb, as a share of the heat at full load at that shaft speed.', measure: 'Log throttle and speed over a lap; average the modelled heat and divide by its full-load figure.' },
+  shareOfFuelOf: { means: 'One term of the heat balance as a share of the fuel’s chemical power.', measure: 'Divide the term by fuel flow times heating value.' },
+  balanceGapOf: { means: 'What goes in less what comes out, all terms counted. Nothing, if the bookkeeping is right; it says nothing about the split.', measure: 'It cannot be measured; it is a check of the arithmetic.' },
   coolantTemperatureOf: { means: 'Temperature of the coolant where it leaves the engine.', measure: 'A sensor in the stream leaving the engine, before the thermostat, never in a dead corner.' },
   glycolVolume: { means: 'Volume of ethylene glycol in a volume of coolant, additives counted as glycol.', measure: 'A refractometer, or the freezing point, read against the table.' },
   glycolMass: { means: 'Mass of ethylene glycol in a mass of coolant.', measure: 'From the share by volume through the table.' },
@@ -48,6 +50,16 @@ export const words = {
   coreAir: { means: 'Mass of air that passes the core in a given time.', measure: 'Vane anemometer over the face, averaged, times area and density.' },
   coreAirTemperatureOf: { means: 'Mean temperature of the air that meets the radiator, after whatever stands in front of it.', measure: 'Several thermometers between the coolers, averaged.' },
   coverageOf: { means: 'Part of the charge cooler whose air goes on through the radiator.', measure: 'Hold a drawing of one face against the other and measure the overlap.' },
+  spacerMaterial: { means: 'What the spacer or heat break is made of.', measure: 'Ask its maker; an unmarked brown laminate is usually phenolic resin.' },
+  spacerConductivityOf: { means: 'How well a material conducts heat.', measure: 'From tables; few workshops can measure it.' },
+  spacerThickness: { means: 'Thickness of the spacer along the path of the heat.', measure: 'A caliper.' },
+  joinedArea: { means: 'Area over which the spacer touches its neighbours, holes left out.', measure: 'Lay it on squared paper and count.' },
+  boltArea: { means: 'Cross-section of all bolts that pass the spacer, which carry heat around it.', measure: 'Root area of one thread times the number of bolts.' },
+  contactCoefficient: { means: 'How well heat crosses from one face to the other where two parts are bolted together.', measure: 'It depends on pressure, flatness and gasket; from tables only within a factor of three.' },
+  surfaceTemperatureOf: { means: 'Temperature of a hot or cold surface.', measure: 'A thermocouple under a screw; an infrared gun needs the emissivity.' },
+  surfaceArea: { means: 'Outer area that gives off heat.', measure: 'Wrap it in paper and measure the paper.' },
+  emissivityOf: { means: 'Heat that a surface radiates as a share of what a black one would.', measure: 'Paint a spot matt black and compare an infrared gun’s two readings.' },
+  surfaceFilm: { means: 'Heat that air takes from a surface for each kelvin and each area: about 5 to 10 in still air, several tens in a draught.', measure: 'From the cooling of a body of known heat capacity.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
