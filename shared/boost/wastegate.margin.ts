@@ -10,6 +10,6 @@ export default margin({
     { field: wastegateNumber, move: 'up', says: 'One more valve.' },
     { field: turbineCapacity, move: 'up', says: 'A larger turbine needs more of the exhaust itself and leaves less to pass.' },
   ],
-  says: 'At {speed} the wastegate has to pass {demand} and passes {capacity} wide open: {margin}. How the manifold feeds it is not in this, so it reads tight until logged.',
+  says: 'At {speed} the wastegate has to pass {demand} and passes {capacity} wide open: {margin}. How well the manifold feeds it is not in this: only a logged pull tells.',
   settle: 'Run at full throttle with the wastegate wired wide open and log boost to the top: what is left is what the valve does not pass.',
 })

@@ -61,11 +61,11 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
     const capacity = valueOf(margin.capacity, point, sheet)
     if (demand === null || capacity === null) {
       gaps.push(point.speed)
-      for (const of of [margin.demand, margin.capacity]) {
-        if (of.origin === 'field') { if (valueAt(sheet, of) === null) missing.add(of.path); continue }
-        const why = point.failed[of.path]
+      for (const side of [margin.demand, margin.capacity]) {
+        if (side.origin === 'field') { if (valueAt(sheet, side) === null) missing.add(side.path); continue }
+        const why = point.failed[side.path]
         if (why && (why.link === margin.id || failed === null)) { failed = why.says; if (why.link === margin.id && failedAt === null) failedAt = point.speed }
-        for (const path of point.missing[of.path] ?? []) missing.add(path)
+        for (const path of point.missing[side.path] ?? []) missing.add(path)
       }
       continue
     }
@@ -82,8 +82,11 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
   }
 }
 
-/** What is asked of a build as a whole is a point without a speed. */
-const buildPoint = (solved: Solved): Point => ({ speed: 0, kind: 'full', values: solved.build, missing: solved.missing, failed: {}, residuals: {} })
+/** What is asked of a build as a whole: its own values, and those that every point shares because they rest on the sheet alone. */
+function buildPoint(solved: Solved): Point {
+  const shared = solved.points[0] ?? solved.idle
+  return { ...shared, speed: 0, values: { ...shared.values, ...solved.build }, missing: { ...shared.missing, ...solved.missing } }
+}
 
 function valueOf(of: PointValue | Field, point: Point, sheet: Sheet): number | null {
   const value: unknown = of.origin === 'point' ? point.values[of.path] : valueAt(sheet, of as Field<Shape>)

@@ -46,9 +46,11 @@ export function readDocument(data: unknown, fields: ReadonlyMap<string, Field>):
     return no(issue.path.join('.'), issue.code === 'unrecognized_keys' ? `There is a key that no build file has: ${issue.keys.map((k) => k.slice(0, 40)).join(', ')}.` : issue.message)
   }
   const entries: Record<string, Entry> = {}
-  for (const [path, given] of Object.entries(read.data.entries)) {
+  // The keys as they stand in the file: a validator may drop what it takes for an attack, and a file is read whole or not at all.
+  for (const path of Object.keys((data as Sheet).entries)) {
     const field = fields.get(path)
-    if (!field) return no(path, 'The build sheet has no such field.')
+    const given = read.data.entries[path]
+    if (!field || !given || !Object.hasOwn(read.data.entries, path)) return no(path.slice(0, 80), 'The build sheet has no such field.')
     if (given.value === null) { entries[path] = clean(given, null); continue }
     if (isQuantity(field.shape) && typeof given.value !== 'number') return no(path, `${field.shape.name} is a number in SI units here.`)
     const value = readValue(given.value, field.shape)

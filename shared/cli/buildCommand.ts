@@ -1,5 +1,5 @@
 import { allFields, margins as allMargins } from '../build/everything.ts'
-import { cureSentence, remediesFor } from '../build/remedies.ts'
+import { cureSentence, remediesFor, wantsCure } from '../build/remedies.ts'
 import { stateWord, sentence, weighMargins } from '../build/margins.ts'
 import { readSheet } from '../build/schema.ts'
 import { setEntry, type Sheet } from '../build/sheet.ts'
@@ -26,7 +26,7 @@ export function buildCommand(shop: Workshop, args: readonly string[], readFile: 
   const weigh = (s: Sheet) => weighMargins(allMargins, solveBuild(s, speeds), s)
   const weighed = weighMargins(allMargins, solved, sheet)
   const name = (path: string): string => { const f = shop.fields.get(path); return f?.label ?? f?.shape.name ?? path }
-  const remedies = weighed.filter((w) => w.state === 'short' || w.state === 'tight').flatMap((w) => [...remediesFor(w.margin, sheet, weigh)].map((cure) => ({
+  const remedies = weighed.filter(wantsCure).flatMap((w) => [...remediesFor(w.margin, sheet, weigh)].map((cure) => ({
     margin: cure.margin, field: cure.field, from: cure.from, to: cure.value, state: cure.state, pushes: cure.pushes, says: cureSentence(cure, shop.fields.get(cure.field) ?? allFields.get(cure.field)!),
   })))
   return {

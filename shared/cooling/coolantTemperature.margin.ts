@@ -20,6 +20,6 @@ export default margin({
     { field: ramRecovery, move: 'up', says: 'Ducts that lose less, with a free way out.' },
     { field: pumpFlow, move: 'up', says: 'More coolant flow.' },
   ],
-  says: 'Held at {speed} with the sustained share of full load, the coolant leaves the engine at {demand}; you accept {capacity}, which leaves {margin}.',
+  says: 'Held at {speed} with the sustained share of full load, the coolant leaves the engine at {demand}; you accept {capacity}: {margin}.',
   settle: 'One steady run: coolant temperature out and in, car speed and air temperature, until nothing changes any more.',
 })

@@ -19,6 +19,6 @@ export default margin({
     { field: clutchRating, move: 'up', says: 'Fit a clutch that holds more, with its rating’s basis in writing' },
     { field: clampLostToSpeed, move: 'down', says: 'Fit a cover whose spring loses less clamp at speed' },
   ],
-  says: 'At {speed} the engine makes {demand} and the clutch holds {capacity}: {margin} left.',
+  says: 'At {speed} the engine makes {demand} and the clutch holds {capacity}: {margin}.',
   settle: 'One full-throttle pull in a high gear at low speed with shaft speed and road speed logged: if they part, that torque is the slip torque.',
 })

@@ -16,7 +16,7 @@ export default [
       { field: gearboxRating, move: 'up', says: 'Fit a gearbox rated for more' },
       { field: clutchRating, move: 'down', says: 'Let a weaker clutch be the fuse' },
     ],
-    says: 'At {speed} the gearbox is asked {demand} of the {capacity} it is rated for: {margin} left.',
+    says: 'At {speed} the gearbox is asked {demand} of the {capacity} it is rated for: {margin}.',
     settle: 'The gearbox maker’s input rating in writing, with the gear and the life it is stated for.',
   }),
   margin({
@@ -30,7 +30,7 @@ export default [
       { field: differentialRating, move: 'up', says: 'Fit a differential rated for more' },
       { field: firstGear, move: 'down', says: 'Use a taller first gear' },
     ],
-    says: 'In first gear at {speed} the differential gives {demand} of the {capacity} it is rated for: {margin} left.',
+    says: 'In first gear at {speed} the differential gives {demand} of the {capacity} it is rated for: {margin}.',
     settle: 'The maker’s output rating in writing; the tyres set the most it can be asked.',
   }),
   margin({
@@ -45,7 +45,7 @@ export default [
       { field: lock, move: 'down', says: 'Set the differential to lock less' },
       { field: axleRatio, move: 'down', says: 'Use a taller final drive' },
     ],
-    says: 'In first gear at {speed} the busier half-shaft carries {demand} of the {capacity} it is rated for: {margin} left.',
+    says: 'In first gear at {speed} the busier half-shaft carries {demand} of the {capacity} it is rated for: {margin}.',
     settle: 'The shaft maker’s rating in writing, and the differential’s bias measured by torque wrench with one wheel held.',
   }),
 ]

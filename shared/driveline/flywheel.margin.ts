@@ -19,6 +19,6 @@ export default margin({
     { field: engineSpeedLimit, move: 'down', says: 'Set the speed limit lower' },
     { field: flywheelSpeed, move: 'up', says: 'Fit a flywheel whose maker states a higher speed' },
   ],
-  says: 'The engine is used to {demand}; the flywheel’s maker states {capacity}: {margin} between them. A missed gear can take it higher than any limiter.',
+  says: 'The engine is used to {demand}; the flywheel’s maker states {capacity}: {margin}. A missed gear can take it higher than any limiter.',
   settle: 'The maker’s stated speed, on the part or in writing, with the standard it was spin-tested to.',
 })

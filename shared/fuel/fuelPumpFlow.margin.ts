@@ -19,6 +19,6 @@ export default margin({
     { field: pumpNumber, move: 'up', says: 'A second pump beside the first.' },
     { field: pumpWiringDrop, move: 'down', says: 'Thicker cable and a relay near the pump bring its voltage back.' },
   ],
-  says: 'At {speed} the engine burns {demand}; the pump gives {capacity} at the pressure and voltage it has there, which leaves {margin}.',
+  says: 'At {speed} the engine burns {demand}; the pump gives {capacity} at the pressure and voltage it has there: {margin}.',
   settle: 'Run the pump through the regulator, boost pressure put on its reference with a hand pump, into a measured can for half a minute, with a voltmeter at the pump.',
 })

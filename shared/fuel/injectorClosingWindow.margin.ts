@@ -19,6 +19,6 @@ export default margin({
     { field: primaryFlow, move: 'up', says: 'Larger primaries need less of the turn, and idle on a shorter pulse.' },
     { field: regulatorSetting, move: 'up', says: 'More pressure passes more fuel in the same time, and asks more of the pump.' },
   ],
-  says: 'At {speed} the busier stage is open {demand} of each shaft turn; {capacity} is allowed, which leaves {margin} for closing.',
+  says: 'At {speed} the busier stage is open {demand} of each shaft turn; {capacity} is allowed: {margin}.',
   settle: 'Log pulse and shaft speed on one full pull to the limit: pulse over the time of one turn is the duty.',
 })

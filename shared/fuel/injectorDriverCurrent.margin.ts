@@ -19,6 +19,6 @@ export default margin({
     { field: coil, move: 'up', says: 'Injectors of higher coil resistance.' },
     { field: perDriver, move: 'down', says: 'One output for each injector.' },
   ],
-  says: 'One output carries {demand} while its injectors are held open; it may carry {capacity}, which leaves {margin}.',
+  says: 'One output carries {demand} while its injectors are held open; it may carry {capacity}: {margin}.',
   settle: 'An ohmmeter across each injector, and the sheet of the engine controller for the rating of one output.',
 })

@@ -19,6 +19,6 @@ export default margin({
     { field: feedBore, move: 'up', says: 'A wider feed loses less on the way.' },
     { field: linkBore, move: 'up', says: 'A wider line between the rails loses less on the way.' },
   ],
-  says: 'At {speed} {demand} is left across the last nozzle; the injector data hold from {capacity} on, which leaves {margin}.',
+  says: 'At {speed} {demand} is left across the last nozzle; the injector data hold from {capacity} on: {margin}.',
   settle: 'One gauge at the far end of the last rail and one on the manifold, read together on a full pull.',
 })

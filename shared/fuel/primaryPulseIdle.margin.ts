@@ -19,6 +19,6 @@ export default margin({
     { field: regulatorSetting, move: 'down', says: 'A lower setting makes every pulse longer.' },
     { field: primarySmallestPulse, move: 'down', says: 'Injectors that repeat from a shorter pulse on.' },
   ],
-  says: 'At idle a primary is open {demand}; its shots repeat from {capacity} on, which leaves {margin}.',
+  says: 'At idle a primary is open {demand}; its shots repeat from {capacity} on: {margin}.',
   settle: 'Weigh a thousand shots of one primary at the idle pulse, three times: the three weights tell whether it repeats.',
 })

@@ -19,6 +19,6 @@ export default margin({
     { field: regulatorFullFlow, move: 'up', says: 'A regulator with a larger seat.' },
     { field: pumpRatedFlow, move: 'down', says: 'A smaller pump, or one whose speed is lowered at idle.' },
   ],
-  says: 'At idle {demand} has to go back to the tank; the open regulator and its return pass {capacity} before the rail rises, which leaves {margin}.',
+  says: 'At idle {demand} has to go back to the tank; the open regulator and its return pass {capacity} before the rail rises: {margin}.',
   settle: 'Read the rail gauge at idle with the reference hose off: a rail above its setting means that the bypass is full.',
 })

@@ -19,6 +19,6 @@ export default margin({
     { field: secondaryFlow, move: 'down', says: 'Smaller secondaries stay open longer for the same share.' },
     { field: secondarySmallestPulse, move: 'down', says: 'Injectors that repeat from a shorter pulse on.' },
   ],
-  says: 'Where the secondaries come in, their full share is a pulse of {demand} at {speed}; their shots repeat from {capacity} on, which leaves {margin}.',
+  says: 'Where the secondaries come in, their full share is a pulse of {demand} at {speed}; their shots repeat from {capacity} on: {margin}.',
   settle: 'Weigh a thousand shots of one secondary at the hand-over pulse, three times: the three weights tell whether it repeats.',
 })

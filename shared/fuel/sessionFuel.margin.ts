@@ -19,6 +19,6 @@ export default margin({
     { field: sessionMinutes, move: 'down', says: 'A shorter session.' },
     { field: tank, move: 'up', says: 'A larger tank.' },
   ],
-  says: 'Reckoned from the greatest flow, at {speed}, a session takes {demand} of the {capacity} that reach the pump, which leaves {margin}.',
+  says: 'Reckoned from the greatest flow, at {speed}, a session takes {demand} of the {capacity} that reach the pump: {margin}.',
   settle: 'Fill up before and after one session: what goes in is what it took.',
 })

@@ -20,6 +20,6 @@ export default margin({
     { field: heldRailPressure, move: 'up', says: 'A check valve at the pump and a regulator that seals hold the pressure longer.' },
     { field: fuelVapour37, move: 'down', says: 'Summer fuel, or fuel of lower vapour pressure.' },
   ],
-  says: 'In a rail soaked warm after a hot stop the fuel boils at {demand}; the rail holds {capacity}, which leaves {margin}.',
+  says: 'In a rail soaked warm after a hot stop the fuel boils at {demand}; the rail holds {capacity}: {margin}.',
   settle: 'After a hot run, read rail pressure and the temperature of the rail for fifteen minutes.',
 })

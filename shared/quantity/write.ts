@@ -24,7 +24,8 @@ export function writeNumber(value: number, figures = 3): string {
     return `${minus(mantissa.replace(/\.?0+$/, ''))} × 10${superscript(Number(power))}`
   }
   const decimals = Math.max(0, figures - 1 - size)
-  const text = size >= figures ? Math.round(value).toString() : value.toFixed(decimals)
+  // Whole figures are kept to four: a shaft speed reads 7650, not 7660; what lies beyond them is noise.
+  const text = size >= figures ? Number(value.toPrecision(Math.max(figures, 4))).toFixed(0) : value.toFixed(decimals)
   const [whole, part] = text.split('.') as [string, string | undefined]
   const spaced = whole.replace('-', '').length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u2009') : whole
   return minus(part === undefined ? spaced : `${spaced}.${part}`)
@@ -33,7 +34,7 @@ export function writeNumber(value: number, figures = 3): string {
 /** Number and unit, as the reader of that unit expects: `350 kPa`, `7\u2009600 rpm`, `12 %`. */
 export function write(si: number, of: Quantity, unit: string = shownUnit(of), figures = 3): string {
   const value = inUnit(si, of, unit)
-  const number = of.whole ? writeNumber(value, 15) : writeNumber(value, figures)
+  const number = of.whole ? minus(String(Math.round(value))) : writeNumber(value, figures)
   return unit === '1' ? number : unit === '°' ? `${number}°` : `${number}\u202f${unit}`
 }
 

@@ -19,7 +19,7 @@ export default [
       { field: voltage, move: 'up', says: 'Bring more of the battery’s voltage to the coil: wire, earth, relay' },
       { field: resistance, move: 'down', says: 'Cut resistance in the coil’s circuit' },
     ],
-    says: 'At {speed} a coil needs {demand} of the {capacity} there is between sparks: {margin} left.',
+    says: 'At {speed} a coil needs {demand} of the {capacity} there is between sparks: {margin}.',
     settle: 'The current of one coil on an oscilloscope with a current clamp, at the voltage it sees when hot.',
   }),
   margin({
@@ -35,7 +35,7 @@ export default [
       { field: pulley, move: 'up', says: 'Turn the alternator faster: a smaller pulley on it' },
       { field: fans, move: 'down', says: 'Control the fans by need' },
     ],
-    says: 'At hot idle all loads ask {demand} and the alternator gives {capacity}: {margin} left.',
+    says: 'At hot idle all loads ask {demand} and the alternator gives {capacity}: {margin}.',
     settle: 'A current clamp on the battery lead at hot idle with everything on: current out of the battery is the shortfall.',
   }),
 ]

@@ -1,3 +1,6 @@
-import { emptySheet, type Sheet } from '../../build/sheet.ts'
+import { faulty } from './faulty.ts'
+import { street } from './street.ts'
+import { track } from './track.ts'
 
-export const builds: { readonly street: Sheet } = { street: emptySheet('Street') }
+/** The invented builds that come with the handbook. */
+export const builds = { street, track, faulty } as const

@@ -1,0 +1,66 @@
+import { execFileSync, spawnSync } from 'node:child_process'
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { emptySheet, setEntry } from '@trochoid/compute/build/sheet.ts'
+
+const calc = (args: string[], input?: string) => {
+  const { stdout, status } = spawnSync(process.execPath, ['shared/cli/calc.ts', ...args], { input, encoding: 'utf8', maxBuffer: 1e9 })
+  return { status, lines: stdout.trim().split('\n').map((line) => JSON.parse(line) as Record<string, unknown>) }
+}
+const first = (args: string[], input?: string) => { const { status, lines } = calc(args, input); return { status, out: lines[0]! } }
+
+describe('the headless commands', () => {
+  test('list names every calculation with inputs and outputs', () => {
+    const list = JSON.parse(execFileSync(process.execPath, ['shared/cli/calc.ts', 'list'], { encoding: 'utf8' })) as { id: string; inputs: { id: string; label: string; dimension: string; unit: string; default: unknown; kind: string }[]; outputs: unknown[] }[]
+    expect(list.length).toBeGreaterThan(20)
+    for (const c of list) {
+      expect(c.inputs.length, c.id).toBeGreaterThan(0)
+      expect(c.outputs.length, c.id).toBeGreaterThan(0)
+      for (const i of c.inputs) expect(Object.keys(i), c.id).toEqual(expect.arrayContaining(['id', 'label', 'dimension', 'unit', 'default', 'kind']))
+    }
+  })
+  test('describe adds formulas with source and range, cautions and article', () => {
+    const { out } = first(['describe', 'clutch-torque'])
+    expect(out).toMatchObject({ id: 'clutch-torque', cautions: expect.any(Array) as unknown, article: expect.any(String) as unknown })
+    for (const f of out['formulas'] as Record<string, unknown>[]) expect(f).toMatchObject({ id: expect.any(String) as unknown, source: expect.any(Object) as unknown, range: expect.anything() as unknown })
+  })
+  test('run takes SI numbers and text with units', () => {
+    const a = first(['run', 'clutch-torque', '{"clamp": 9000}']).out['outputs'] as Record<string, number>
+    const b = first(['run', 'clutch-torque', '{"clamp": "9 kN"}']).out['outputs'] as Record<string, number>
+    expect(b['bedded']).toBeCloseTo(a['bedded']!, 9)
+    const c = first(['run', 'clutch-torque', '{"clamp": "2 * 4500 N"}']).out['outputs'] as Record<string, number>
+    expect(c['bedded']).toBeCloseTo(a['bedded']!, 9)
+  })
+  test('run - answers each line, and goes on after a bad one', () => {
+    const { lines, status } = calc(['run', '-'], '{"id":"clutch-torque","inputs":{}}\n{"id":"nothing"}\nnot json\n{"id":"clutch-torque","inputs":{"clamp":"12 bananas"}}\n')
+    expect(status).toBe(0)
+    expect(lines.map((l) => ('error' in l ? (l['error'] as { field: string }).field : 'fine'))).toEqual(['fine', 'id', 'line', 'clamp'])
+  })
+  test('solve finds the input that gives a wanted output', () => {
+    const { out } = first(['solve', 'clutch-torque', 'clamp', '{"bedded": 533.25}'])
+    expect((out['values'] as number[])[0]).toBeCloseTo(9000, 3)
+  })
+  test('bad input exits with 2 and says which field', () => {
+    for (const [args, field] of [
+      [['run', 'no-such'], 'id'], [['run', 'clutch-torque', '{"nope":1}'], 'nope'], [['run', 'clutch-torque', '{'], 'inputs'], [['run', 'clutch-torque', '[]'], 'inputs'],
+      [['run', 'clutch-torque', '{"constructor": 2}'], 'constructor'], [['run', 'clutch-torque', '{"__proto__":1}'], '__proto__'], [['run', 'clutch-torque', '{"clamp": 1e300}'], 'clamp'], [['run', 'clutch-torque', '{"clamp": "9^9^9^9"}'], 'clamp'],
+      [['run', 'clutch-torque', `{"clamp": "${'('.repeat(10000)}"}`], 'clamp'], [['build', 'no-such-file.json'], 'file'], [['build', 'street', '--set', 'no.such=1'], 'no.such'], [['nonsense'], 'command'],
+    ] as const) {
+      const { status, out } = first([...args])
+      expect(status, args.join(' ').slice(0, 60)).toBe(2)
+      expect((out['error'] as { field: string }).field).toBe(field)
+      expect((out['error'] as { message: string }).message.length).toBeGreaterThan(5)
+    }
+  }, 60_000)
+  test('build solves a file and takes changes', () => {
+    const file = join(mkdtempSync(join(tmpdir(), 'build-')), 'build.json')
+    writeFileSync(file, JSON.stringify(setEntry(emptySheet('Mine'), 'site.airPressure', { value: 90000, from: 'measured' })))
+    const a = first(['build', file, '--speeds', '6000,7000']).out
+    const b = first(['build', file, '--speeds', '6000,7000', '--set', 'site.airPressure=101.325 kPa']).out
+    const power = (x: Record<string, unknown>) => (x['sweep'] as { values: Record<string, number> }[])[0]!.values['engine.power']!
+    expect(power(b)).toBeGreaterThan(power(a))
+    for (const key of ['idle', 'sweep', 'residuals', 'margins', 'remedies']) expect(a).toHaveProperty(key)
+  }, 60_000)
+})
