@@ -1,7 +1,7 @@
 import { field } from '../build/field.ts'
 import { cm3, degC, kPa, mm, percent, rpm } from '../quantity/si.ts'
 import {
-  airPressure, airTemperature, backPressureRatio, chargeTemperature, compressionRatio, describedBy, displacement, eccentricity, flankGap, frictionConstant, frictionSlope, generatingRadius,
+  airPressure, airTemperature, backPressureRatio, chargeTemperature, compressionExponent, compressionRatio, describedBy, displacement, eccentricity, flankGap, frictionConstant, frictionSlope, generatingRadius,
   housingWidth, humidity, indicatedQuality, lambda, lambdaCurve, manifoldPressure, overlapFactor, parallelShift, plugVolume, recessVolume, rotorMass, rotors, shaftSpeed, veCurve,
   volumetricEfficiency,
 } from './quantities.ts'
@@ -40,6 +40,7 @@ export const engineLambdaCurve = field('engine.lambdaCurve', lambdaCurve, {
   x: [kPa(30), kPa(80), kPa(100), kPa(130), kPa(170), kPa(250)],
   y: [0.97, 0.95, 0.9, 0.84, 0.8, 0.77],
 })
+export const engineCompressionExponent = field('engine.compressionExponent', compressionExponent, 1.32)
 export const engineMapSensorMax = field('engine.mapSensorMax', manifoldPressure, null, { label: 'Highest pressure the manifold sensor reads' })
 
 // Idle, a point of its own.

@@ -1,10 +1,11 @@
 import { formula, type About } from '../formula/formula.ts'
-import { airFlow, airPerFuel, fuelFlow, lambda } from './quantities.ts'
+import { fuelFlow, stoichiometricRatio as ratioAtOne } from '../fuel/quantities.ts'
+import { airFlow, lambda } from './quantities.ts'
 
 /** Fuel that a flow of dry air asks for at a wanted lambda. */
 export const about = {
   name: 'Fuel flow for an air flow',
-  in: { airFlow, stoichiometricRatio: airPerFuel, lambda },
+  in: { airFlow, stoichiometricRatio: ratioAtOne, lambda },
   out: fuelFlow,
   equation: 'airFlow / (stoichiometricRatio * lambda)',
   source: ['definition', 'lambda is air taken in over air that the fuel needs to burn completely'],

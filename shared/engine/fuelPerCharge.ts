@@ -1,6 +1,6 @@
 import { formula, type About } from '../formula/formula.ts'
-import { fuelPerCharge as fuelPerChargeOf } from '../fuel/quantities.ts'
-import { fuelFlow, rotors, shaftSpeed } from './quantities.ts'
+import { fuelFlow, fuelPerCharge as fuelPerChargeOf } from '../fuel/quantities.ts'
+import { rotors, shaftSpeed } from './quantities.ts'
 
 /** Fuel for one charge of one rotor: there is one in every turn of the shaft. */
 export const about = {

@@ -1,10 +1,11 @@
 import { formula, type About } from '../formula/formula.ts'
-import { fuelFlow, fuelPowerIn, lowerHeatingValue } from './quantities.ts'
+import { fuelFlow, heatingValue as heatingValueOf } from '../fuel/quantities.ts'
+import { fuelPowerIn } from './quantities.ts'
 
 /** Chemical power that flows in with the fuel, burned or not. */
 export const about = {
   name: 'Chemical power of a fuel flow',
-  in: { fuelFlow, heatingValue: lowerHeatingValue },
+  in: { fuelFlow, heatingValue: heatingValueOf },
   out: fuelPowerIn,
   equation: 'fuelFlow * heatingValue',
   source: ['definition', 'lower heating value: water leaves as vapour'],

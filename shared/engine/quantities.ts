@@ -46,9 +46,6 @@ export const backPressureRatio = quantity('Back-pressure ratio', 'r_x', 'number'
 export const overlapFactor = quantity('Overlap factor', 'k_x', 'number', [0, 0.6], 0.05)
 
 // Fuel into power.
-export const fuelFlow = quantity('Fuel flow of the engine', 'm_f', 'massFlow', [0.0002, 0.12], 0.0005, { show: ['g/s', 'lb/h'] })
-export const lowerHeatingValue = quantity('Lower heating value of the fuel', 'H_u', 'specificEnergy', [18e6, 50e6], 0.3e6, { show: ['MJ/kg', 'MJ/kg'] })
-export const airPerFuel = quantity('Air per fuel at lambda one', 'L_st', 'number', [5, 18], 0.1)
 export const fuelPowerIn = quantity('Chemical power of the fuel', 'P_f', 'power', [kW(2), kW(3000)], kW(5), { show: ['kW', 'hp'] })
 export const releasedShareOf = quantity('Share of the heating value released', 'x_r', 'share', [0.5, 1], percent(1))
 export const airStandardEfficiency = quantity('Air-standard efficiency', 'η_th', 'share', [0.3, 0.75], percent(1))
@@ -66,6 +63,8 @@ export const ductLength = quantity('Length of a duct', 'l', 'length', [mm(20), m
 export const ductArea = quantity('Flow area of a duct', 'A', 'area', [0.2e-4, 100e-4], 0.1e-4)
 export const tuningFactor = quantity('Tuning factor', 'K_t', 'number', [1.5, 3], 0.1)
 export const resonatorVolume = quantity('Volume that resonates', 'V_res', 'volume', [cm3(50), cm3(10000)], cm3(5))
+
+export const compressionExponent = quantity('Exponent of compression', 'n_c', 'number', [1.2, 1.4], 0.02)
 
 // Curves.
 export const veCurve = curveOf('Volumetric efficiency over shaft speed', shaftSpeed, volumetricEfficiency)

@@ -1,5 +1,6 @@
 import { formula, type About } from '../formula/formula.ts'
-import { fuelFlow, power, specificConsumption } from './quantities.ts'
+import { fuelFlow } from '../fuel/quantities.ts'
+import { power, specificConsumption } from './quantities.ts'
 
 /** Fuel burned for each unit of work at the shaft. */
 export const about = {

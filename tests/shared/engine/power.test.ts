@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { brakePower } from '@trochoid/compute/engine/brakePower.ts'
+import { coldAirEfficiency } from '@trochoid/compute/engine/coldAirEfficiency.ts'
 import { frictionMeanPressure } from '@trochoid/compute/engine/frictionMeanPressure.ts'
 import { fuelFlowForAir } from '@trochoid/compute/engine/fuelFlowForAir.ts'
 import { fuelPerCharge } from '@trochoid/compute/engine/fuelPerCharge.ts'
@@ -36,6 +37,7 @@ test('no compression gives no work; more gives more, short of all', () => {
     expect(at).toBeLessThan(1)
   }))
 })
+test('cold air is the case of 1.4', () => expect(coldAirEfficiency({ compressionRatio: 9 })).toBe(ottoEfficiency({ compressionRatio: 9, ratioOfSpecificHeats: 1.4 })))
 test('rich of stoichiometric, heat for each mass of air stays as it is', () => {
   const heat = (lambda: number) => fuelPower({ fuelFlow: fuelFlowForAir({ airFlow: 0.2, stoichiometricRatio: 14.6, lambda }), heatingValue: 43e6 }) * releasedShare({ lambda })
   for (const lambda of [0.7, 0.8, 0.9, 0.999]) expect(heat(lambda) / heat(1)).toBeCloseTo(1, 12)

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { airCompressibility } from '@trochoid/compute/media/airCompressibility.ts'
 import { densityAltitude } from '@trochoid/compute/media/densityAltitude.ts'
 import { enhancementFactor } from '@trochoid/compute/media/enhancementFactor.ts'
-import { moistAirDensity } from '@trochoid/compute/media/moistAirDensity.ts'
+import { moistAirLaw } from '@trochoid/compute/media/moistAirLaw.ts'
 import { pressureAltitude } from '@trochoid/compute/media/pressureAltitude.ts'
 import { saturatedShare } from '@trochoid/compute/media/saturatedShare.ts'
 import { speedOfSound } from '@trochoid/compute/media/speedOfSound.ts'
@@ -27,7 +27,7 @@ test('the speed of sound is that of its temperature', () => {
   expect(speedOfSound({ temperature })).toBeCloseTo(c, 12)
 })
 test('damp air is lighter than dry air, warm air than cold', () => {
-  const at = (share: number, temperature = 300) => moistAirDensity({ pressure: 1e5, temperature, share, compressibility: 1 })
+  const at = (share: number, temperature = 300) => moistAirLaw({ pressure: 1e5, temperature, share, compressibility: 1 })
   expect(at(0.02)).toBeLessThan(at(0))
   expect(at(0) / at(0, 600)).toBeCloseTo(2, 12)
   expect(at(1) / at(0)).toBeCloseTo(0.01801528 / 0.02896546, 9)
