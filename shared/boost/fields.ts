@@ -1,5 +1,5 @@
 import { field } from '../build/field.ts'
-import { boostPressure, chargeTemperature, backPressureRatio, shaftSpeed } from '../engine/quantities.ts'
+import { backPressureRatio, chargeTemperature, shaftSpeed } from '../engine/quantities.ts'
 import { mediumMap } from '../data/maps/medium.ts'
 import { bar, degC, mm, rpm } from '../quantity/si.ts'
 import {
