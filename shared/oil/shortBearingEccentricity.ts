@@ -9,7 +9,7 @@ export const about = {
   name: 'Eccentricity of a short bearing',
   in: { load: bearingLoad, viscosity: dynamicViscosity, speed: bearingSpeed, diameter: journalDiameter, length: bearingLength, clearance: radialClearance },
   out: eccentricityRatio,
-  holds: 'load = pi * viscosity * speed * diameter * length^3 * out / (16 * clearance^2 * (1 - out^2)^2) * sqrt(out^2 * (16 / pi^2 - 1) + 1)',
+  holds: 'load = pi * viscosity * speed * diameter * length^3 * out / (8 * clearance^2 * (1 - out^2)^2) * sqrt(out^2 * (16 / pi^2 - 1) + 1)',
   sample: { speed: [50, 1500], load: [500, 5e4], viscosity: [3e-3, 0.1], clearance: [15e-6, 60e-6], length: [0.02, 0.1] },
   source: ['dynamics-of-rotating-machines', 'chapter 5, short bearing (Ocvirk), solved for the eccentricity'],
 } as const satisfies About

@@ -1,0 +1,173 @@
+import { type Check } from '../check.ts'
+
+/** Journal bearings, leakage and what the turning shaft asks: textbook examples. */
+export const checks: readonly Check[] = [
+  {
+    id: 'bearing-petroff-faires', of: 'petroff-torque',
+    in: { viscosity: 0.049986990375470615, diameter: '3 in', length: '3 in', clearance: 1.905e-05, speed: '400 rpm' },
+    out: { out: { value: 25.76, unit: 'lbf in', tolerance: 0.005 } },
+    source: 'Faires, Design of Machine Elements, problem 551(a), published solution set; radial clearance as the solution takes it', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-petroff-faires-friction', of: 'petroff-friction',
+    in: { torque: '25.76 lbf in', load: '900 lbf', diameter: '3 in' },
+    out: { out: { value: 0.0191, unit: '1', tolerance: 5e-05 } },
+    source: 'Faires, Design of Machine Elements, problem 551(a), published solution set; radial clearance as the solution takes it', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-petroff-faires-power', of: 'friction-power-of',
+    in: { torque: '25.76 lbf in', speed: '400 rpm' },
+    out: { out: { value: 0.1635, unit: 'hp', tolerance: 5e-05 } },
+    source: 'Faires, Design of Machine Elements, problem 551(a), published solution set; radial clearance as the solution takes it', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-petroff-si', of: 'petroff-torque',
+    in: { viscosity: '10 mPa s', diameter: '50 mm', length: '25 mm', clearance: '25 µm', speed: '6000 rpm' },
+    out: { out: { value: 0.61685, unit: 'N m', tolerance: 1e-06 } },
+    source: 'Petroff’s equation, T = 4 π² r³ l η N / c, worked out in Python', confidence: 'derived independently',
+  },
+  {
+    id: 'bearing-petroff-si-power', of: 'friction-power-of',
+    in: { torque: 0.616850275, speed: '6000 rpm' },
+    out: { out: { value: 387.578, unit: 'W', tolerance: 0.001 } },
+    source: 'Petroff’s equation, worked out in Python', confidence: 'derived independently',
+  },
+  {
+    id: 'bearing-shigley-12-1-pressure', of: 'projected-pressure',
+    in: { load: '500 lbf', diameter: '1.5 in', length: '1.5 in' },
+    out: { out: { value: 222, unit: 'psi', tolerance: 0.5 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-1', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-shigley-12-1-sommerfeld', of: 'sommerfeld',
+    in: { diameter: '1.5 in', clearance: '0.0015 in', viscosity: 0.027579029172673443, speed: '30 rev/s', pressure: 1532168.134153918 },
+    out: { out: { value: 0.135, unit: '1', tolerance: 0.0005 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-1', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-shigley-12-1-film', of: 'raimondi-boyd',
+    in: { sommerfeld: 0.135, slenderness: 1 },
+    out: { film: { value: 0.42, unit: '1', tolerance: 0.0134 }, attitude: { value: 53, unit: '°', tolerance: 1 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-1: film 0.00063 in of a clearance of 0.0015 in, read from a chart to 0.00002 in', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-shigley-12-2-friction', of: 'raimondi-boyd',
+    in: { sommerfeld: 0.135, slenderness: 1 },
+    out: { friction: { value: 3.5, unit: '1', tolerance: 0.09 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-2, read from a chart', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-shigley-12-2-torque', of: 'film-friction-torque',
+    in: { variable: 3.5, clearance: '0.0015 in', load: '500 lbf', filmSpeed: '30 rev/s', slidingSpeed: '30 rev/s' },
+    out: { out: { value: 2.62, unit: 'lbf in', tolerance: 0.006 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-2', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-shigley-12-2-power', of: 'friction-power-of',
+    in: { torque: '2.62 lbf in', speed: '30 rev/s' },
+    out: { out: { value: 0.075, unit: 'hp', tolerance: 0.0005 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-2', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-rise-variable-0.9', of: 'rise-variable-of',
+    in: { friction: 26.4, flow: 3.37, side: 0.15 },
+    out: { out: { value: 106, unit: '1', tolerance: 0.6 } },
+    source: 'Raimondi and Boyd’s temperature variable as tabulated in Faires, Design of Machine Elements, table AT 20, length equal to diameter, film 0.9 of the clearance', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-rise-variable-0.4', of: 'rise-variable-of',
+    in: { friction: 3.22, flow: 4.33, side: 0.68 },
+    out: { out: { value: 14.2, unit: '1', tolerance: 0.05 } },
+    source: 'Raimondi and Boyd’s temperature variable as tabulated in Faires, Design of Machine Elements, table AT 20, length equal to diameter, film 0.4 of the clearance', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-rise-variable-0.2', of: 'rise-variable-of',
+    in: { friction: 1.7, flow: 4.62, side: 0.842 },
+    out: { out: { value: 8.0, unit: '1', tolerance: 0.02 } },
+    source: 'Raimondi and Boyd’s temperature variable as tabulated in Faires, Design of Machine Elements, table AT 20, length equal to diameter, film 0.2 of the clearance', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-rise-variable-0.03', of: 'rise-variable-of',
+    in: { friction: 0.514, flow: 4.82, side: 0.973 },
+    out: { out: { value: 2.61, unit: '1', tolerance: 0.01 } },
+    source: 'Raimondi and Boyd’s temperature variable as tabulated in Faires, Design of Machine Elements, table AT 20, length equal to diameter, film 0.03 of the clearance', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-weights-three-quarters', of: 'slenderness-weights',
+    in: { slenderness: 0.75 },
+    out: { endless: { value: -0.074074, unit: '1', tolerance: 1e-06 }, square: { value: 0.790123, unit: '1', tolerance: 1e-06 }, half: { value: 0.296296, unit: '1', tolerance: 1e-06 }, quarter: { value: -0.012346, unit: '1', tolerance: 1e-06 } },
+    source: 'Shigley, Mechanical Engineering Design, equation 12-16, worked out in Python', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-trumpler', of: 'trumpler-film',
+    in: { diameter: '1.75 in' },
+    out: { out: { value: 0.00027, unit: 'in', tolerance: 1e-09 } },
+    source: 'Trumpler (1966), as quoted in Shigley, section 12-7', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-groove-pressure', of: 'projected-pressure',
+    in: { load: '900 lbf', diameter: '1.75 in', length: '1.75 in' },
+    out: { out: { value: 294, unit: 'psi', tolerance: 0.5 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-6: both halves of a grooved bearing together', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-groove-film', of: 'raimondi-boyd',
+    in: { sommerfeld: 0.098, slenderness: 0.5 },
+    out: { film: { value: 0.2067, unit: '1', tolerance: 0.0067 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-6: film 0.00031 in of a clearance of 0.0015 in, to 0.00001 in', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-groove-rise', of: 'groove-rise',
+    in: { friction: 3.4, sommerfeld: 0.098, load: '900 lbf', supply: '30 psi', diameter: '1.75 in', eccentricity: 0.793, density: 860.84503617, specificHeat: 1758.456 },
+    out: { out: { value: 97.1, unit: 'Δ°F', tolerance: 0.2 } },
+    source: 'Shigley, Mechanical Engineering Design, example 12-6, oil of 0.0311 lb/in³ and 0.42 Btu/(lb °F); friction and eccentricity from the tables', confidence: 'from memory',
+  },
+  {
+    id: 'bearing-ocvirk-eccentricity', of: 'short-bearing-eccentricity',
+    in: { load: '525 N', viscosity: 0.1, speed: '157.1 rad/s', diameter: '100 mm', length: '30 mm', clearance: '100 µm' },
+    out: { out: { value: 0.2663, unit: '1', tolerance: 5e-05 } },
+    source: 'Friswell and others, Dynamics of Rotating Machines, example 5.5.1, page 181, as quoted in an open rotor-dynamics test suite', confidence: 'confirmed by search',
+  },
+  {
+    id: 'bearing-ocvirk-load', of: 'short-bearing-load',
+    in: { viscosity: 0.1, speed: '157.1 rad/s', diameter: '100 mm', length: '30 mm', clearance: '100 µm', eccentricity: 0.2663 },
+    out: { out: { value: 525, unit: 'N', tolerance: 0.5 } },
+    source: 'Friswell and others, Dynamics of Rotating Machines, example 5.5.1, page 181, read backwards', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-annulus-0', of: 'annulus-leakage',
+    in: { diameter: '20 mm', clearance: '20 µm', length: '30 mm', eccentricity: 0 },
+    out: { out: { value: 1.3962624e-15, unit: 'm³', tolerance: 2.4e-20 } },
+    source: 'Laminar leakage along an annulus, Merritt, Hydraulic Control Systems, and White, Fluid Mechanics; worked out in Python: 5 bar, 12 mPa s', confidence: 'from memory',
+  },
+  {
+    id: 'oil-annulus-0.5', of: 'annulus-leakage',
+    in: { diameter: '20 mm', clearance: '20 µm', length: '30 mm', eccentricity: 0.5 },
+    out: { out: { value: 1.9198632e-15, unit: 'm³', tolerance: 2.4e-20 } },
+    source: 'Laminar leakage along an annulus, Merritt, Hydraulic Control Systems, and White, Fluid Mechanics; worked out in Python: 5 bar, 12 mPa s', confidence: 'from memory',
+  },
+  {
+    id: 'oil-annulus-1', of: 'annulus-leakage',
+    in: { diameter: '20 mm', clearance: '20 µm', length: '30 mm', eccentricity: 1 },
+    out: { out: { value: 3.4906584000000005e-15, unit: 'm³', tolerance: 2.4e-20 } },
+    source: 'Laminar leakage along an annulus, Merritt, Hydraulic Control Systems, and White, Fluid Mechanics; worked out in Python: 5 bar, 12 mPa s', confidence: 'from memory',
+  },
+  {
+    id: 'oil-annulus-flow', of: 'leakage-flow',
+    in: { factor: 1.3962624e-15, drop: '5 bar', viscosity: '12 mPa s' },
+    out: { out: { value: 3.49066, unit: 'cm³/min', tolerance: 1e-05 } },
+    source: 'Laminar leakage along an annulus, Merritt, Hydraulic Control Systems, and White, Fluid Mechanics; worked out in Python', confidence: 'from memory',
+  },
+  {
+    id: 'rotor-inertia-shape', of: 'rotor-inertia-load',
+    in: { mass: '4.5 kg', eccentricity: '15 mm', speed: '8000 rpm' },
+    out: { out: { value: 47374.1, unit: 'N', tolerance: 0.1 } },
+    source: 'm e ω² for 4.5 kg, 15 mm and 8,000 rpm, worked out by hand from ω = 837.758 rad/s', confidence: 'derived independently',
+  },
+  {
+    id: 'shaft-pressure-shape', of: 'shaft-pressure',
+    in: { density: '820 kg/m³', speed: '8000 rpm', diameter: '46 mm' },
+    out: { out: { value: 152223, unit: 'Pa', tolerance: 10 } },
+    source: 'ρ ω² r² / 2 with ω = 837.758 rad/s and r = 23 mm, worked out by hand', confidence: 'derived independently',
+  },
+]

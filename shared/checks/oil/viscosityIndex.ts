@@ -1,0 +1,161 @@
+import { type Check } from '../check.ts'
+
+/** Viscosity index: the standard’s own examples, a textbook table, a reference library. */
+export const checks: readonly Check[] = [
+  {
+    id: 'oil-index-a-references', of: 'index-references',
+    in: { viscosity100: '8.86 mm²/s' },
+    out: { low: { value: 119.94, unit: 'mm²/s', tolerance: 0.005 }, high: { value: 69.48, unit: 'mm²/s', tolerance: 0.005 } },
+    source: 'ASTM D2270 (ISO 2909), procedure A, worked example', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-a', of: 'viscosity-index-of',
+    in: { viscosity40: '73.3 mm²/s', viscosity100: '8.86 mm²/s' },
+    out: { out: { value: 92.43, unit: '1', tolerance: 0.01 } },
+    source: 'ASTM D2270 (ISO 2909), procedure A, worked example: 92 after rounding; unrounded in the test suite of the chemicals library', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-b-reference', of: 'index-references',
+    in: { viscosity100: '7.8 mm²/s' },
+    out: { high: { value: 57.31, unit: 'mm²/s', tolerance: 0.005 } },
+    source: 'ASTM D2270 (ISO 2909), procedure B, worked example 2', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-b-1', of: 'viscosity-index-of',
+    in: { viscosity40: '22.83 mm²/s', viscosity100: '5.05 mm²/s' },
+    out: { out: { value: 156, unit: '1', tolerance: 0.5 } },
+    source: 'ASTM D2270 (ISO 2909), procedure B, worked example 1, rounded to a whole number', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-b-2', of: 'viscosity-index-of',
+    in: { viscosity40: '53.47 mm²/s', viscosity100: '7.8 mm²/s' },
+    out: { out: { value: 111, unit: '1', tolerance: 0.5 } },
+    source: 'ASTM D2270 (ISO 2909), procedure B, worked example 2, rounded to a whole number', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-b-back', of: 'viscosity40-by-index',
+    in: { viscosity100: '7.8 mm²/s', index: 111.307 },
+    out: { out: { value: 53.47, unit: 'mm²/s', tolerance: 0.005 } },
+    source: 'ASTM D2270 (ISO 2909), procedure B, worked example 2, read backwards', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-a-back', of: 'viscosity40-by-index',
+    in: { viscosity100: '8.86 mm²/s', index: 92.4296 },
+    out: { out: { value: 73.3, unit: 'mm²/s', tolerance: 0.05 } },
+    source: 'ASTM D2270 (ISO 2909), procedure A, worked example, read backwards', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-70', of: 'index-table',
+    in: { viscosity100: '70 mm²/s' },
+    out: { low: { value: 4905, unit: 'mm²/s', tolerance: 0.5 }, high: { value: 1558, unit: 'mm²/s', tolerance: 0.5 } },
+    source: 'ASTM D2270 (ISO 2909), table 1, last row', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-70-equation', of: 'index-polynomial',
+    in: { viscosity100: '70 mm²/s' },
+    out: { low: { value: 4905, unit: 'mm²/s', tolerance: 0.5 }, high: { value: 1558, unit: 'mm²/s', tolerance: 0.5 } },
+    source: 'ASTM D2270 (ISO 2909), table 1, last row, which the equations for thicker oils must meet', confidence: 'confirmed by search', differs: 'the two equations pass the last row of the table at 4903.9 and 1557.7: the standard’s own two forms do not quite meet',
+  },
+  {
+    id: 'oil-index-table-naphthenic-spindle-oil', of: 'viscosity-index-of',
+    in: { viscosity40: '30 mm²/s', viscosity100: '4.24 mm²/s' },
+    out: { out: { value: 40, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: naphthenic spindle oil', confidence: 'confirmed by search', differs: 'the printed viscosities do not have the printed index: 4.24 mm²/s is the reference oil of index 0 at 28.3 mm²/s, thinner than this oil’s 30; a reference library agrees with us',
+  },
+  {
+    id: 'oil-index-table-paraffinic-spindle-oil', of: 'viscosity-index-of',
+    in: { viscosity40: '30 mm²/s', viscosity100: '5.23 mm²/s' },
+    out: { out: { value: 105, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: paraffinic spindle oil', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-table-solvent-extract', of: 'viscosity-index-of',
+    in: { viscosity40: '120 mm²/s', viscosity100: '8.0 mm²/s' },
+    out: { out: { value: -50, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: solvent extract', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-table-polyglycol', of: 'viscosity-index-of',
+    in: { viscosity40: '120 mm²/s', viscosity100: '20.9 mm²/s' },
+    out: { out: { value: 200, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: polyglycol', confidence: 'confirmed by search', differs: 'the viscosity at 100 °C is printed to three figures, and half a unit of the last one is worth 0.6 of index',
+  },
+  {
+    id: 'oil-index-table-silicone-oil', of: 'viscosity-index-of',
+    in: { viscosity40: '120 mm²/s', viscosity100: '50.0 mm²/s' },
+    out: { out: { value: 424, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: silicone oil', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-table-multigrade-motor-oil', of: 'viscosity-index-of',
+    in: { viscosity40: '70 mm²/s', viscosity100: '11.1 mm²/s' },
+    out: { out: { value: 165, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: multigrade motor oil', confidence: 'confirmed by search', differs: 'the printed viscosities do not have the printed index: at 70 mm²/s an index of 165 wants 11.9 mm²/s; a reference library agrees with us',
+  },
+  {
+    id: 'oil-index-table-ester-oil', of: 'viscosity-index-of',
+    in: { viscosity40: '30 mm²/s', viscosity100: '5.81 mm²/s' },
+    out: { out: { value: 140, unit: '1', tolerance: 0.5 } },
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: ester oil', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-index-library-30-4.24', of: 'viscosity-index-of',
+    in: { viscosity40: '30 mm²/s', viscosity100: '4.24 mm²/s' },
+    out: { out: { value: -25.579323, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-60-9.1', of: 'viscosity-index-of',
+    in: { viscosity40: '60 mm²/s', viscosity100: '9.1 mm²/s' },
+    out: { out: { value: 129.945397, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-68-8.6', of: 'viscosity-index-of',
+    in: { viscosity40: '68 mm²/s', viscosity100: '8.6 mm²/s' },
+    out: { out: { value: 96.794601, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-91-14.2', of: 'viscosity-index-of',
+    in: { viscosity40: '91 mm²/s', viscosity100: '14.2 mm²/s' },
+    out: { out: { value: 161.131352, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-95-13.4', of: 'viscosity-index-of',
+    in: { viscosity40: '95 mm²/s', viscosity100: '13.4 mm²/s' },
+    out: { out: { value: 141.088735, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-150-18.5', of: 'viscosity-index-of',
+    in: { viscosity40: '150 mm²/s', viscosity100: '18.5 mm²/s' },
+    out: { out: { value: 138.616357, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-165-15', of: 'viscosity-index-of',
+    in: { viscosity40: '165 mm²/s', viscosity100: '15.0 mm²/s' },
+    out: { out: { value: 89.577657, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-220-24.3', of: 'viscosity-index-of',
+    in: { viscosity40: '220 mm²/s', viscosity100: '24.3 mm²/s' },
+    out: { out: { value: 138.23258, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-320-29', of: 'viscosity-index-of',
+    in: { viscosity40: '320 mm²/s', viscosity100: '29.0 mm²/s' },
+    out: { out: { value: 123.361372, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+  {
+    id: 'oil-index-library-460-72', of: 'viscosity-index-of',
+    in: { viscosity40: '460 mm²/s', viscosity100: '72.0 mm²/s' },
+    out: { out: { value: 236.44801, unit: '1', tolerance: 1e-06 } },
+    source: 'chemicals 1.5.2, viscosity_index (tests/reference/oil.py)', confidence: 'computed by a reference library',
+  },
+]
