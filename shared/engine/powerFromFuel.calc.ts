@@ -19,7 +19,7 @@ import { meanEffectivePressure } from './meanEffectivePressure.ts'
 import { meanPressurePower } from './meanPressurePower.ts'
 import { at } from './point.ts'
 import { pumpingMeanPressure } from './pumpingMeanPressure.ts'
-import { power, torque } from './quantities.ts'
+import { meanPressure as meanPressureOf, power, specificConsumption, torque } from './quantities.ts'
 import { releasedShare } from './releasedShare.ts'
 import { shaftTorque } from './shaftTorque.ts'
 import { specificFuelConsumption } from './specificFuelConsumption.ts'
@@ -33,7 +33,7 @@ export default calculation({
     rotors: engineRotors, describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift,
     stated: engineDisplacement,
   },
-  out: { power, torque, fuel: fuelFlow, meanPressure: at.meanPressure, consumption: at.specificConsumption },
+  out: { power, torque, fuel: fuelFlow, meanPressure: meanPressureOf, consumption: specificConsumption },
   curve: ['air', 'power'],
   answer({ air, lambda, speed, manifold, exhaust, compressionRatio, quality, frictionConstant, frictionSlope, ethanolShare, density, hydrogen, heat, rotors, ...description }) {
     const fuel = fuelFlowForAir({ airFlow: air, stoichiometricRatio: blendStoichiometry({ ethanolShare, petrolDensity: density, petrolHydrogen: hydrogen }), lambda })
