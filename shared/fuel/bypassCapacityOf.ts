@@ -19,8 +19,8 @@ export const about = {
 
 export const bypassCapacityOf = formula<typeof about>('bypass-capacity-of', {}, ({ held, fullFlow, fullDrop, bore, length, fittings, roughness, density, viscosity }) => {
   if (!(held > 0)) return 0
-  // Alone, without any return line, the open regulator would pass this much: the answer lies below.
-  const alone = fullFlow * Math.sqrt(held / fullDrop)
+  // Alone, without any return line, the open regulator would pass this much: the answer lies below. A hair more keeps rounding out of the bracket.
+  const alone = fullFlow * Math.sqrt(held / fullDrop) * 1.001
   const lost = (flow: number): number => fullDrop * (flow / fullFlow) ** 2 + lineLossOf({ flow, bore, length, fittings, roughness, density, viscosity }).loss
   const found = untraced(() => bracketedRoot((q) => lost(q) - held, 0, alone, alone * 1e-10))
   return root('flow of the open regulator', found.x, found.residual)
