@@ -1,100 +1,109 @@
 import { addDependencies, create, divideDependencies, multiplyDependencies, parseDependencies, subtractDependencies, unaryMinusDependencies, unitDependencies, type MathNode, type Unit as MathUnit } from 'mathjs'
-import { kinds, type Dim } from './kinds.ts'
+import { kinds, sameDim, type Dim } from './kinds.ts'
 import { tidy } from './number.ts'
+import { plainNumbers } from './numerals.ts'
 import { type Quantity } from './quantity.ts'
-import { meaning, refuse, settle, weigh, type Read, type Refused } from './read.ts'
-import { dimOf, unitOf, unitsNamed } from './units.ts'
+import { gaugeOrAbsolute, meaning, refuse, settle, weigh, type Read, type Refused } from './read.ts'
+import { respelled } from './respelled.ts'
+import { dimOf, fits, sameDimension, unitOf, unitsNamed } from './units.ts'
 
 const math = create({ addDependencies, subtractDependencies, multiplyDependencies, divideDependencies, unaryMinusDependencies, unitDependencies, parseDependencies })
 
 type Value = number | MathUnit
+/** The sum being read: which field it is for, how its units were spelt, and what units it has used so far. */
+type Sum = { readonly of: Quantity; readonly typed: string; readonly spelt: ReadonlyMap<string, string>; united: boolean; absolute: boolean }
 class Stop extends Error { readonly refused: Refused; constructor(refused: Refused) { super(refused.says); this.refused = refused } }
+const stop = (...of: Parameters<typeof refuse>): Stop => new Stop(refuse(...of))
 const base = ['m', 'kg', 's', 'K', 'A', 'mol'] as const
 
 /** Reads a sum typed into a field: numbers, listed units, brackets and the four operations. mathjs parses and keeps the dimensions. */
 export function readArithmetic(typed: string, of: Quantity, shown: string, more: { readonly at?: string } = {}): Read | Refused {
   const open = [...typed].filter((c) => c === '(').length
   if (open > 20) return refuse('syntax', `This sum has ${open} brackets; a field reads up to 20.`)
+  if (/(?<![\w.])0[xbo]/i.test(typed)) return refuse('syntax', 'A field reads decimal numbers only.')
+  const numbers = plainNumbers(tidy(typed))
+  if (typeof numbers === 'object') return refuse('ambiguous', `“${numbers.numeral}” can mean ${numbers.ambiguous.join(' or ')}. Write it without the comma.`, numbers.ambiguous.map((n) => typed.replace(numbers.numeral, n)))
   try {
-    // A unit alone after a sum, "2 * 3 mm", belongs to the last number; mathjs binds it so.
-    const value = evaluate(math.parse(respelled(tidy(typed))), of)
-    if (typeof value === 'number') return settle(value, unitOf(of.kind, shown), of, more)
-    if (dimensionOf(value).some((x, i) => x !== kinds[of.kind].dim[i])) return refuse('dimension', `${of.name} is ${kinds[of.kind].says}; this sum comes out as ${written(value)}.`)
-    return weigh(siOf(value), shown, of, more)
+    const { text, spelt } = respelled(numbers)
+    const sum: Sum = { of, typed: tidy(typed), spelt, united: false, absolute: false }
+    return finish(evaluate(math.parse(text), sum), sum, shown, more)
   } catch (error) {
     if (error instanceof Stop) return error.refused
     return refuse('syntax', `“${typed}” cannot be read as a sum. Use numbers, units, brackets and + − * /.`)
   }
 }
 
-/** Units whose spelling would mean something else to the parser are given names of their own: `in`, `"`, `°C`, `%`, `cm²`. */
-const names = new Map<string, string>()
-function named(unit: string): string {
-  const name = `u${[...unit].map((c) => c.charCodeAt(0).toString(36)).join('')}`
-  names.set(name, unit)
-  return name
-}
-function respelled(text: string): string {
-  const compound = (spelt: string) => (unitsNamed(spelt).length > 0 ? named(spelt) : spelt)
-  return text.replace(/(\d),(\d)/g, '$1.$2').replace(/[A-Za-zµΩ°²³]+\/[A-Za-z²³]+(?![\w^])/g, compound).replace(/(?:US|imp) (?:gal|fl oz|qt|pt)|Δ?°[CFR]|N m|lbf ft|lb ft|lbf in|mPa s|Pa s|µ\w+|["'%Ω°]|[A-Za-z]+[²³⁴]|\bin\b|\bft lb\b/g, (unit) => {
-    const name = named(unit)
-    return /^["'%°]/.test(unit) || /^Δ?°/.test(unit) ? ` ${name}` : name
-  })
+function finish(value: Value, { of, united, absolute }: Sum, shown: string, more: { readonly at?: string }): Read | Refused {
+  const wanted = kinds[of.kind]
+  const dim: Dim = typeof value === 'number' ? [0, 0, 0, 0, 0, 0] : dimensionOf(value)
+  // A bare number is in the unit the field shows; one whose units have cancelled is not bare.
+  if (typeof value === 'number' && !united) return settle(value, unitOf(of.kind, shown), of, more)
+  if (!sameDim(dim, wanted.dim)) return refuse('dimension', `${of.name} is ${wanted.says}; this sum comes out as ${written(value)}.`)
+  const si = typeof value === 'number' ? value : siOf(value)
+  const asked = of.kind === 'pressure' && !absolute ? gaugeOrAbsolute(si, of) : null
+  return asked ?? weigh(si, shown, of, more)
 }
 
-function evaluate(node: MathNode, of: Quantity): Value {
-  if (math.isParenthesisNode(node)) return evaluate(node.content, of)
+function evaluate(node: MathNode, sum: Sum): Value {
+  if (math.isParenthesisNode(node)) return evaluate(node.content, sum)
   if (math.isConstantNode(node) && typeof node.value === 'number') return node.value
-  if (math.isSymbolNode(node)) return unitValue(names.get(node.name) ?? node.name, of)
-  if (!math.isOperatorNode(node)) throw new Stop(refuse('syntax', 'A field reads numbers, units, brackets and + − * / only.'))
+  if (math.isSymbolNode(node)) return unitValue(sum.spelt.get(node.name) ?? node.name, sum)
+  if (!math.isOperatorNode(node)) throw stop('syntax', 'A field reads numbers, units, brackets and + − * / only.')
   const [first, second] = node.args as [MathNode, MathNode | undefined]
-  if (node.op === '^') return power(first, second, of)
-  const a = evaluate(first, of)
+  if (node.op === '^') return power(first, second, sum)
+  const a = evaluate(first, sum)
   if (second === undefined) {
     if (node.op === '-') return math.unaryMinus(a) as Value
     if (node.op === '+') return a
   } else {
-    const b = evaluate(second, of)
+    // "5 ft 3 in" would silently be a product.
+    if (node.implicit && typeof a !== 'number' && !math.isSymbolNode(second) && !isPower(second)) throw stop('syntax', 'Put a sign between the parts of a sum, as in “5 ft + 3 in”.')
+    const b = evaluate(second, sum)
     if (node.op === '*') return math.multiply(a, b) as Value
     if (node.op === '/') return math.divide(a, b) as Value
-    if (node.op === '+' || node.op === '-') return sum(node.op, a, b)
+    if (node.op === '+' || node.op === '-') return added(node.op, a, b)
   }
-  throw new Stop(refuse('syntax', 'A field reads numbers, units, brackets and + − * / only.'))
+  throw stop('syntax', 'A field reads numbers, units, brackets and + − * / only.')
 }
 
+const isPower = (node: MathNode): boolean => math.isOperatorNode(node) && node.op === '^'
+
 /** Only a unit may be raised, and only to a small whole power: `m^2`. */
-function power(baseNode: MathNode, exponent: MathNode | undefined, of: Quantity): Value {
+function power(baseNode: MathNode, exponent: MathNode | undefined, sum: Sum): Value {
   const n = exponent && math.isConstantNode(exponent) && typeof exponent.value === 'number' ? exponent.value : NaN
-  if (!math.isSymbolNode(baseNode) || !Number.isInteger(n) || n < 1 || n > 4) throw new Stop(refuse('syntax', 'Powers are read in units only, such as m^2. Write the number out.'))
-  let value = evaluate(baseNode, of)
-  const one = value
+  if (!math.isSymbolNode(baseNode) || !Number.isInteger(n) || n < 1 || n > 4) throw stop('syntax', 'Powers are read in units only, such as m^2. Write the number out.')
+  const one = unitValue(sum.spelt.get(baseNode.name) ?? baseNode.name, sum, n > 1)
+  let value = one
   for (let i = 1; i < n; i++) value = math.multiply(value, one) as Value
   return value
 }
 
-function sum(op: '+' | '-', a: Value, b: Value): Value {
+function added(op: '+' | '-', a: Value, b: Value): Value {
   const bare = (typeof a === 'number') !== (typeof b === 'number')
-  if (bare) throw new Stop(refuse('dimension', 'One part of this sum has a unit and another has none. Give each its unit.'))
+  if (bare) throw stop('dimension', 'One part of this sum has a unit and another has none. Give each its unit.')
   try { return (op === '+' ? math.add(a, b) : math.subtract(a, b)) as Value } catch {
-    throw new Stop(refuse('dimension', `This sum adds ${written(a)} to ${written(b)}.`))
+    throw stop('dimension', `This sum adds ${written(a)} to ${written(b)}.`)
   }
 }
 
-function unitValue(spelling: string, of: Quantity): Value {
+/** One of a unit. `factor`: it is only part of a compound, so that it need not be a unit of the field. */
+function unitValue(spelling: string, sum: Sum, factor = false): Value {
+  const { of, typed } = sum
+  // Gauge or absolute is asked of the whole sum; every other question is asked here, and answered by the text with the unit replaced.
+  const direct = of.kind === 'pressure' ? null : meaning(1, spelling, of)
+  if (direct && !Array.isArray(direct) && direct.ok === false && direct.fault === 'ambiguous') throw stop('ambiguous', direct.says, direct.choices?.map((choice) => typed.replaceAll(spelling, choice.slice(2))))
   const named = unitsNamed(spelling)
-  const direct = meaning(1, spelling, of)
-  if (named.length === 0) {
-    if (!Array.isArray(direct) && direct.ok === false) throw new Stop(direct)
-    throw new Stop(refuse('unknown unit', `“${spelling}” is not a unit this handbook knows.`))
-  }
-  if (!Array.isArray(direct) && direct.ok === false && direct.fault === 'ambiguous') throw new Stop(direct)
-  const unit = Array.isArray(direct) ? direct[1] : named[0]!
-  if (unit.offset !== 0) throw new Stop(refuse('ambiguous', `Temperatures in ${unit.name} cannot be part of a sum: add and scale in K, or type the result.`))
+  const unit = named.find((u) => fits(u, of.kind)) ?? named[0]
+  if (unit === undefined) throw stop('unknown unit', `“${spelling}” is not a unit this handbook knows.`)
+  if (!factor && !fits(unit, of.kind) && sameDimension(unit, of.kind)) throw stop('dimension', `${of.name} is ${kinds[of.kind].says}; ${unit.name} is ${kinds[unit.kinds[0]!].says}. They share a dimension but do not mean the same.`)
+  if (unit.offset !== 0) throw stop('ambiguous', `Temperatures in ${unit.name} cannot be part of a sum: add and scale in K, or type the result.`)
+  sum.united = true
+  if (unit.kinds.length === 1 && unit.kinds[0] === 'pressure') sum.absolute = true
   return math.unit(unit.factor, dimensionText(dimOf(unit))) as unknown as Value
 }
 
 const dimensionText = (dim: Dim): string => dim.map((n, i) => (n === 0 ? '' : `${base[i]}^${n}`)).filter(Boolean).join(' ') || 'rad'
-function dimensionOf(value: MathUnit): number[] {
+function dimensionOf(value: MathUnit): Dim {
   // mathjs counts mass, length, time, current, temperature, luminous intensity, amount of substance, angle, bit.
   const d = (value as unknown as { dimensions: number[] }).dimensions
   return [d[1]!, d[0]!, d[2]!, d[4]!, d[3]!, d[6]!]
@@ -103,6 +112,6 @@ const siOf = (value: MathUnit): number => (value as unknown as { value: number }
 const written = (value: Value): string => {
   if (typeof value === 'number') return 'a plain number'
   const dim = dimensionOf(value)
-  const match = Object.values(kinds).find((k) => k.dim.every((x, i) => x === dim[i]))
+  const match = Object.values(kinds).find((k) => sameDim(k.dim, dim))
   return match ? match.says : 'something with no name here'
 }

@@ -3,11 +3,16 @@ export type NumberRead = { readonly value: number; readonly rest: string } | { r
 
 const glyphs: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' }
 
+const superscripts: Readonly<Record<string, string>> = { '⁻': '-', '⁺': '', ...Object.fromEntries([...'⁰¹²³⁴⁵⁶⁷⁸⁹'].map((c, i) => [c, String(i)])) }
+
 /** Makes the many spaces, minus signs and fraction glyphs of typed text one of each. */
 export const tidy = (text: string): string => text
   .replace(/[    ]/g, ' ')
   .replace(/[−–﹣－]/g, '-')
   .replace(/[×✕]/g, '*').replace(/÷/g, '/')
+  // "2 x 650" as it is said, and "5 × 10⁻³" as it is printed.
+  .replace(/(\d)( ?)[xX] ?(?=\d)/g, (all, before: string, space: string) => (before === '0' && space === '' ? all : `${before}*`))
+  .replace(/ ?\* ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+)/g, (_, power: string) => `e${[...power].map((c) => superscripts[c]).join('')}`)
   .replace(/(\d?)\s*([½¼¾⅛⅜⅝⅞⅓⅔])/g, (_, whole: string, glyph: string) => (whole ? `${whole} ` : '') + glyphs[glyph])
   .replace(/\s+/g, ' ').trim()
 
@@ -30,7 +35,7 @@ export function readNumber(text: string): NumberRead {
 }
 
 /** A decimal numeral as a plain one with a point; two readings where a comma may group thousands or mark the decimals. */
-function decimal(text: string): string | readonly [string, string] | null {
+export function decimal(text: string): string | readonly [string, string] | null {
   const commas = text.split(',').length - 1
   const points = text.split('.').length - 1
   if (commas === 0) return points <= 1 ? text : grouped(text, '.')

@@ -26,10 +26,13 @@ export function read(typed: string, of: Quantity, shown: string = of.show?.[0] ?
   const whole = tidy(typed)
   if (whole === '') return refuse('empty', `Type ${kinds[of.kind].says}, such as ${example(of, shown)}.`)
   if (of.reads === 'dash') {
-    const size = /^(?:-|dash ?-?|# ?|an ?-? ?)(\d{1,2})$/i.exec(whole)
+    const size = /^(?:-|dash ?-?|# ?|an ?-? ?)(\d{1,2})(?: ?an)?$/i.exec(whole) ?? /^(\d{1,2}) ?an$/i.exec(whole)
     if (size) return dash(Number(size[1]), of)
   }
-  const [text, at] = whole.split(/ (?:at|@) /i) as [string, string | undefined]
+  if (/^(?:at\b|@)/i.test(whole)) return refuse('syntax', `Type ${kinds[of.kind].says} before “at”, such as ${example(of, shown)}.`)
+  if (/(?: at|@)$/i.test(whole)) return refuse('syntax', 'What belongs after “at” is missing.')
+  const [text, at, more] = whole.split(/ at | ?@ ?/i) as [string, string | undefined, string | undefined]
+  if (more !== undefined) return refuse('syntax', 'There is more than one “at” here.')
   const number = readNumber(text)
   const withAt = at === undefined ? {} : { at }
   if (number === null) {
@@ -85,12 +88,12 @@ function dash(size: number, of: Quantity): Read | Refused {
     : weigh(bore, 'mm', of)
 }
 
-const gallons = /^(?:gal(?:lons?)?|fl ?oz|qt|pt|pints?|quarts?)(\/(?:h|hr|min|100 ?mi))?$|^gp[hm]$/i
+const gallons = /^(?:gal(?:lons?)?(?:\/(?:h|hr|min|100 ?mi))?|fl ?oz|qt|pt|pints?|quarts?)$|^gp[hm]$/i
 const both = (value: number, ...names: string[]) => names.map((n) => `${value} ${n}`)
 
 function ambiguity(value: number, spelling: string, of: Quantity): Refused | null {
   if (gallons.test(spelling) && /volume/i.test(of.kind)) {
-    const unit = spelling.replace(/^gph$/i, 'gal/h').replace(/^gpm$/i, 'gal/min').replace(/^gallons?/i, 'gal')
+    const unit = spelling.replace(/^gph$/i, 'gal/h').replace(/^gpm$/i, 'gal/min').replace(/^gallons?/i, 'gal').replace(/^pints?/i, 'pt').replace(/^quarts?/i, 'qt').replace(/^fl ?oz/i, 'fl oz').replace(/\/hr$/, '/h').replace(/100 ?mi$/, '100 mi')
     return refuse('ambiguous', 'US or imperial? An imperial gallon is a fifth larger.', both(value, `US ${unit}`, `imp ${unit}`))
   }
   if (of.kind === 'temperatureDifference' && unitsNamed(spelling).some((u) => u.kinds.includes('temperature') && !u.kinds.includes(of.kind))) {
@@ -100,10 +103,14 @@ function ambiguity(value: number, spelling: string, of: Quantity): Refused | nul
   if (of.kind !== 'pressure') return null
   const plainUnit = unitsNamed(spelling).find((u) => u.kinds.includes('pressureDifference'))
   if (!plainUnit) return null
-  const absolute = value * plainUnit.factor
+  return gaugeOrAbsolute(value * plainUnit.factor, of, `${value} ${plainUnit.name} abs`)
+}
+
+/** Asks whether a pressure was meant as gauge or absolute, where both would be sensible in this field. */
+export function gaugeOrAbsolute(si: number, of: Quantity, absolute = `${Number((si / 1000).toPrecision(5))} kPa abs`): Refused | null {
   const inRange = (p: number) => p >= of.range[0] && p <= of.range[1]
-  return inRange(absolute) && inRange(absolute + 101325)
-    ? refuse('ambiguous', `Gauge or absolute? Gauge reads zero in open air; absolute about 101 kPa. As gauge at sea level this is ${seaLevel(absolute)}.`, [`${value} ${plainUnit.name} abs`, seaLevel(absolute)])
+  return inRange(si) && inRange(si + 101325)
+    ? refuse('ambiguous', `Gauge or absolute? Gauge reads zero in open air; absolute about 101 kPa. As gauge at sea level this is ${seaLevel(si)}.`, [absolute, seaLevel(si)])
     : null
 }
 

@@ -47,6 +47,8 @@ unit('volume', 'imp gal', impGallon, 'gal imp|UK gal|impgal|imperial gallon')
 unit('volume', 'US fl oz', usGallon / 128, 'fl oz US')
 unit('volume', 'imp fl oz', impGallon / 160, 'fl oz imp')
 unit('volume', 'US qt', usGallon / 4, 'qt US')
+unit('volume', 'imp qt', impGallon / 4)
+unit('volume', 'US pt', usGallon / 8)
 unit('volume', 'imp pt', impGallon / 8)
 unit('mass', 'kg', 1)
 unit('mass massPerTurn', 'g', 1e-3)
@@ -184,6 +186,7 @@ unit('specificFuel', 'kg/J', 1)
 unit('lossCoefficient', '1/m⁴', 1, 'm^-4|1/m^4')
 unit('volumePerDistance', 'L/100 km', 1e-8, 'L/100km|l/100km')
 unit('volumePerDistance', 'US gal/100 mi', usGallon / 160934.4)
+unit('volumePerDistance', 'imp gal/100 mi', impGallon / 160934.4)
 unit('volumePerDistance', 'cm³/km', 1e-9, 'cc/km')
 unit('molarMass', 'g/mol', 1e-3)
 unit('molarMass', 'kg/mol', 1)
@@ -201,6 +204,11 @@ export function plain(text: string): string {
   return text.trim().replace(/²|\^2/g, '2').replace(/³|\^3/g, '3').replace(/⁴|\^4/g, '4').replace(/[·⋅*]/g, ' ').replace(/\s*\/\s*/g, '/').replace(/\s+/g, ' ').replace(/^º/, '°')
 }
 
+/** Case is forgiven where it says nothing; between milli and mega it says a factor of a thousand million. */
+const prefixed = /^[mM](?:g|s|V|A|H|Ω|ohm|J|Pa|Pas)(?:$|[/ ])/
+const milliForMega = (typed: string, spelling: string): boolean =>
+  typed[0] !== spelling[0] && (prefixed.test(spelling) || (/^m[mbL]/.test(spelling) && /^M.*[a-z]/.test(typed)))
+
 /** All units that a spelling can mean: first as typed, then in any case. */
 export function unitsNamed(text: string): readonly Unit[] {
   const key = plain(text)
@@ -208,7 +216,7 @@ export function unitsNamed(text: string): readonly Unit[] {
   if (exact) return exact
   const low = key.toLowerCase()
   const loose: Unit[] = []
-  for (const [spelling, list] of bySpelling) if (spelling.toLowerCase() === low) loose.push(...list)
+  for (const [spelling, list] of bySpelling) if (spelling.toLowerCase() === low && !milliForMega(key, spelling)) loose.push(...list)
   return loose.length > 0 && new Set(loose.map((u) => u.factor)).size === 1 ? loose : []
 }
 
