@@ -2,7 +2,6 @@ import { calculation, free } from '../calculation/calculation.ts'
 import { deg } from '../quantity/si.ts'
 import { at as engine } from '../engine/point.ts'
 import { unbalance, unbalanceAngle, unbalanceForce } from './quantities.ts'
-import { role } from '../quantity/quantity.ts'
 import { unbalanceForceAt } from './unbalanceForceAt.ts'
 import { unbalanceSumOf } from './unbalanceSumOf.ts'
 

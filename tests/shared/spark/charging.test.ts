@@ -19,13 +19,13 @@ describe('a hot alternator', () => {
 describe('charging budget', () => {
   const start = {
     ...startValues(budget), speed: 900 * Math.PI / 30, pulse: 2e-3, chargeTime: 3e-3, curve: { x: [100, 200, 400], y: [20, 60, 80] }, pulley: 2, air: 363.15, ratedAir: 296.15, hotAir: 363.15, hotShare: 0.8,
-    pumps: 1, fans: 2, controller: 4, lights: 8, cabin: 16, each: 0, coils: 1, inductance: 1e-9, current: 0, voltage: 13, driver: 13,
+    pumps: 1, fans: 2, controller: 4, lights: 8, cabin: 16, each: 0, count: 2, coils: 1, inductance: 1e-9, current: 0, voltage: 13, driver: 13,
   }
   test('every load counts once', () => expect(budget.answer(start)['load']).toBeCloseTo(31, 6))
   test('injectors count for the share of the turn that they are open', () => {
     const speed = 2 * Math.PI * 15
     expect(injectorsMeanCurrent({ count: 2, each: 1.5, pulse: 1 / 30, speed })).toBeCloseTo(1.5, 9)
-    expect(budget.answer({ ...start, each: 1 })['load']! - 31).toBeCloseTo(injectorsMeanCurrent({ count: start['count'] as number, each: 1, pulse: 2e-3, speed: start.speed }), 6)
+    expect(budget.answer({ ...start, each: 1 })['load']! - 31).toBeCloseTo(injectorsMeanCurrent({ count: 2, each: 1, pulse: 2e-3, speed: start.speed }), 6)
   })
   test('supply is the curve at the alternator’s speed, less what heat takes', () => {
     expect(budget.answer(start)['supply']).toBeCloseTo((20 + 40 * (start.speed * 2 - 100) / 100) * 0.8, 9)
