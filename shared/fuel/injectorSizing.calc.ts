@@ -37,6 +37,6 @@ export default calculation({
   },
   says: ({ largest, needed }) => needed > largest
     ? 'A rotor needs {needed} of rated flow at full load, but a primary above {largest} no longer repeats at idle: this engine asks for two stages.'
-    : 'A primary of up to {largest} still repeats at idle, and {needed} feeds full load: one stage could do both.',
+    : 'A primary of up to {largest} still repeats at idle, and {needed} feeds full load: by these figures one stage could do both, if so large an injector still repeats from {smallest} on.',
   leavesOut: 'That larger injectors usually repeat only from a longer pulse on, and have another dead time.',
 })

@@ -32,8 +32,8 @@ export default calculation({
       shift: premixLambdaShift({ share: wanted, oilDensity, fuelDensity: density, ratio, mixedRatio }),
     }
   },
-  says: ({ dose }) => dose < 0
+  says: ({ dose, shift }) => dose < 0
     ? 'The tank already holds more oil than this fill needs: pour none. Wanted was {wanted}, {ratio} to 1.'
-    : 'Pour in {dose} with {added} of fuel: the tank then holds {wanted} oil, {ratio} to 1. At the same pulses lambda moves by {shift}, less than a sensor tells apart.',
+    : `Pour in {dose} with {added} of fuel: the tank then holds {wanted} oil, {ratio} to 1. At the same pulses lambda moves by {shift}${Math.abs(shift) < 0.005 ? ', less than a sensor tells apart' : ', which the fuel map has to make up for'}.`,
   leavesOut: 'Oil that stays on the can, and whether the seals get enough of it.',
 })
