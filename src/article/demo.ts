@@ -1,6 +1,6 @@
 import { demoPoint, valuesFor } from '@trochoid/compute/build/demo.ts'
 import { solveBuild } from '@trochoid/compute/build/solve.ts'
-import { type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { builds } from '@trochoid/compute/data/builds/index.ts'
 
 /** The invented build whose numbers every page is made with. */

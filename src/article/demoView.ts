@@ -3,7 +3,7 @@ import { weighMargins } from '@trochoid/compute/build/margins.ts'
 import { measureNext, rankWorth } from '@trochoid/compute/build/measureNext.ts'
 import { solveBuild } from '@trochoid/compute/build/solve.ts'
 import { store } from '../state/store.ts'
-import { type View } from '../state/view.ts'
+import type { View } from '../state/view.ts'
 import { demo, solvedDemo } from './demo.ts'
 
 /** The demo build solved and weighed, as the pages that show a whole build begin. */

@@ -1,4 +1,4 @@
-import { type Sheet } from '@trochoid/compute/build/sheet.ts'
+import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { load, type Key, type Loaded } from './kept.ts'
 
 /** The invented build that pages are made with. */

@@ -1,8 +1,8 @@
 import { demoPoint, valuesFor } from '@trochoid/compute/build/demo.ts'
-import { type Solved } from '@trochoid/compute/build/point.ts'
-import { type Sheet } from '@trochoid/compute/build/sheet.ts'
+import type { Solved } from '@trochoid/compute/build/point.ts'
+import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { solveBuild } from '@trochoid/compute/build/solve.ts'
-import { type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { builds, sheetOf } from './build.ts'
 
 let last: { sheet: Sheet; solved: Solved } | null = null

@@ -1,4 +1,4 @@
-import { type System } from '@trochoid/compute/quantity/write.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
 import { load, save, type Key } from './kept.ts'
 import { store, type Store } from './store.ts'
 

@@ -1,4 +1,4 @@
-import { type Thresholds } from '@trochoid/compute/build/margins.ts'
+import type { Thresholds } from '@trochoid/compute/build/margins.ts'
 import { load, save, type Key } from './kept.ts'
 import { store, type Store } from './store.ts'
 

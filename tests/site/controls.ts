@@ -6,7 +6,7 @@ const enough = 40
 async function useField(field: Locator): Promise<void> {
   const type = await field.getAttribute('type')
   if (type === 'checkbox' || type === 'radio') return field.click()
-  if (type === 'file') return
+  if (type === 'file' || await field.getAttribute('readonly') !== null) return
   if (type === 'range') return field.press('ArrowRight')
   const value = await field.inputValue()
   // A plain number: sums in a field load the reader of arithmetic, which is counted apart.

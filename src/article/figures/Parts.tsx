@@ -1,5 +1,5 @@
-import { type System } from '@trochoid/compute/quantity/write.ts'
-import { type AnyFigure, type Table } from './figure.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
+import type { AnyFigure, Table } from './figure.ts'
 
 /** What stands under a figure's title: drawing, summary in words, table of its data. */
 export function Parts({ figure, data, system, id }: { figure: AnyFigure; data: unknown; system: System; id: string }) {

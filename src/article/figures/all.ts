@@ -1,4 +1,4 @@
-import { type AnyFigure } from './figure.ts'
+import type { AnyFigure } from './figure.ts'
 
 /** Every figure by its id, the name of its file: loaded when asked for. */
 const files = import.meta.glob<{ default: AnyFigure }>('./*.tsx')

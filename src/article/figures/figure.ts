@@ -1,7 +1,7 @@
-import { type Solved } from '@trochoid/compute/build/point.ts'
-import { type Sheet } from '@trochoid/compute/build/sheet.ts'
-import { type System } from '@trochoid/compute/quantity/write.ts'
-import { type ComponentType } from 'preact'
+import type { Solved } from '@trochoid/compute/build/point.ts'
+import type { Sheet } from '@trochoid/compute/build/sheet.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
+import type { ComponentType } from 'preact'
 
 /** What a figure may draw from: one build and what its coupled solve found. `point` is the point of greatest power, with idle and build values beneath. */
 export type Build = { readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>> }

@@ -1,4 +1,4 @@
-import { type About } from '@trochoid/compute/formula/formula.ts'
+import type { About } from '@trochoid/compute/formula/formula.ts'
 import { outsOf } from './described.ts'
 
 /** Equations as plain text with places for the values, `{o.out} = {i.ratedFlow} * sqrt({i.drop} / {i.ratedDrop})`: for copying. */

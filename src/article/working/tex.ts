@@ -1,5 +1,5 @@
 import { parseEquation } from '@trochoid/compute/formula/evaluate.ts'
-import { type ConstantNode, type MathNode, type OperatorNode, type SymbolNode } from 'mathjs'
+import type { ConstantNode, MathNode, OperatorNode, SymbolNode } from 'mathjs'
 
 /**
  * Where a name of an equation stands in its TeX: `\v{i.drop}` for an input, `\v{o.out}` for an output, `\v{c.g}` for a constant.

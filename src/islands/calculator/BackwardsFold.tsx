@@ -1,14 +1,14 @@
 import { labelOf, numericInputs } from '@trochoid/compute/calculation/calculation.ts'
 import { solveFor } from '@trochoid/compute/calculation/backwards.ts'
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
-import { type Read, type Refused } from '@trochoid/compute/quantity/read.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Read, Refused } from '@trochoid/compute/quantity/read.ts'
 import { shownUnit, write } from '@trochoid/compute/quantity/write.ts'
 import { useState } from 'preact/hooks'
 import { Choose } from '../parts/Choose.tsx'
 import { Field } from '../parts/Field.tsx'
 import { numberText, readTyped } from '../parts/typed.ts'
 import { useStore } from '../parts/useStore.ts'
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 import { outLabel, outQuantity } from './shapes.ts'
 
 /** Which value of one given makes an answer come out as wanted. */

@@ -4,7 +4,7 @@ import { Field } from '../parts/Field.tsx'
 import { say, written } from '../parts/say.ts'
 import { useStore } from '../parts/useStore.ts'
 import { adopt } from './adopt.ts'
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 import { outLabel, outQuantity, shapesOf } from './shapes.ts'
 
 /** Givens on one side, the answer large on the other, and what it means. */

@@ -1,12 +1,12 @@
 import { labelOf, numericInputs } from '@trochoid/compute/calculation/calculation.ts'
 import { curveOver } from '@trochoid/compute/calculation/curve.ts'
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { inUnit, shownUnit } from '@trochoid/compute/quantity/write.ts'
 import { useState } from 'preact/hooks'
 import { Chart } from '../chart/Chart.tsx'
 import { Choose } from '../parts/Choose.tsx'
 import { useStore } from '../parts/useStore.ts'
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 import { outLabel, outQuantity } from './shapes.ts'
 
 /** An answer drawn over any one given; the slider moves that given, and the old curve stays faint while another moves. */

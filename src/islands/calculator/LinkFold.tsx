@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { useStore } from '../parts/useStore.ts'
 import { linkText } from './link.ts'
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 
 /** The calculator with its numbers, as an address that can be sent. */
 export function LinkFold({ model, uid, page }: { model: Model; uid: string; page: string }) {

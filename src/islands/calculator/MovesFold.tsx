@@ -1,10 +1,10 @@
 import { labelOf } from '@trochoid/compute/calculation/calculation.ts'
 import { moves } from '@trochoid/compute/calculation/moves.ts'
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { differenceIn, writeDifference } from '../parts/difference.ts'
 import { useStore } from '../parts/useStore.ts'
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 import { outLabel, outQuantity } from './shapes.ts'
 
 /** How far each answer moves when one given moves by the step by which it is usually uncertain; the strongest first. */

@@ -1,12 +1,11 @@
-import { type Model } from './model.ts'
+import type { Model } from './model.ts'
 
 /** Writes one number of a calculator into the reader's build: the only way from a calculator into the sheet, and only when asked. */
 export async function adopt(model: Model, name: string): Promise<void> {
-  const { of, values, texts } = model.state.get()
+  const { of, base, own, values, texts } = model.state.get()
   const input = of.in[name]
   if (input?.origin !== 'field') return
   const { changeOwn } = await import('../../state/build.ts')
   changeOwn(input.path, { value: values[name], typed: texts[name]! })
-  const { ownValues } = await import('../../state/ownValues.ts')
-  model.rebase(ownValues(of), true)
+  model.rebase({ ...base, [name]: values[name] }, own)
 }

@@ -1,9 +1,9 @@
-import { type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { readValue } from '@trochoid/compute/calculation/inputs.ts'
 import { isQuantity } from '@trochoid/compute/quantity/quantity.ts'
 import { plain, unitOf } from '@trochoid/compute/quantity/units.ts'
 import { inUnit } from '@trochoid/compute/quantity/write.ts'
-import { type State } from './model.ts'
+import type { State } from './model.ts'
 
 /** The longest address that is read: longer than any of ours. */
 const longest = 4000

@@ -1,4 +1,4 @@
-import { type AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
 
 const files = import.meta.glob<{ default: AnyCalculation }>('/shared/*/*.calc.ts')
 

@@ -1,10 +1,10 @@
 import { NoAnswer, run, type AnyCalculation, type Run, type Values } from '@trochoid/compute/calculation/calculation.ts'
 import { readGrade } from '@trochoid/compute/quantity/grade.ts'
 import { isQuantity } from '@trochoid/compute/quantity/quantity.ts'
-import { type Read, type Refused } from '@trochoid/compute/quantity/read.ts'
+import type { Read, Refused } from '@trochoid/compute/quantity/read.ts'
 import { shownUnit, type System } from '@trochoid/compute/quantity/write.ts'
 import { store, type Store } from '../../state/store.ts'
-import { type Fault } from '../parts/Field.tsx'
+import type { Fault } from '../parts/Field.tsx'
 import { numberText, readTyped } from '../parts/typed.ts'
 
 /** One calculator as it stands: what the build gives, what was typed over it, and the answer to the last good inputs. */

@@ -1,5 +1,5 @@
 import { quantityOf, type AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
-import { type Quantity, type Shape } from '@trochoid/compute/quantity/quantity.ts'
+import type { Quantity, Shape } from '@trochoid/compute/quantity/quantity.ts'
 
 /** Shapes of all inputs and outputs by name. */
 export const shapesOf = (of: AnyCalculation): Record<string, Shape> => ({

@@ -1,10 +1,9 @@
-import { type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { hydrate, render, type ComponentType } from 'preact'
 import { hasOwn } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 import type { Form } from '../working/copy.ts'
 import { Card } from './Card.tsx'
-import { readLink } from './link.ts'
 import { loadCalculation } from './load.ts'
 import { model, start, type Model } from './model.ts'
 
@@ -21,17 +20,18 @@ export async function wake(card: HTMLElement): Promise<void> {
   const { file, uid, page } = card.dataset as { file: string; uid: string; page: string }
   const of = await loadCalculation(file)
   const live = model(start(of, baseOf(of, card.dataset.values!), 'metric'))
+  const begun = typedAlready(card, uid)
   hydrate(<Card model={live} uid={uid} />, card.querySelector('[data-part=card]')!)
+  for (const [name, text] of begun) live.type(name, text)
   for (const fold of card.querySelectorAll<HTMLDetailsElement>('details[data-fold]')) wakeFold(fold, live, uid, page)
   wakeWorking(card, live)
   live.show(system.get())
   system.watch(() => live.show(system.get()))
   if (hasOwn()) await followBuild(live)
   if (card.dataset.alone !== undefined) {
-    follow(card, live)
-    addEventListener('hashchange', () => follow(card, live))
+    if (location.hash.includes('=')) await follow(card, live)
+    addEventListener('hashchange', () => void follow(card, live))
   }
-  card.dataset.live = ''
 }
 
 /** From here on the numbers beneath the reader's are those of the build that is shown. */
@@ -40,6 +40,11 @@ async function followBuild(live: Model): Promise<void> {
   const rebase = () => live.rebase(ownValues(live.state.get().of), isOwn(builds.get()))
   rebase()
   builds.watch(rebase)
+}
+
+/** What was typed before the calculator came alive: it is read, not overwritten. */
+function typedAlready(card: HTMLElement, uid: string): (readonly [string, string])[] {
+  return [...card.querySelectorAll<HTMLInputElement>('[data-part=card] input')].filter((input) => input.value !== input.defaultValue).map((input) => [input.id.slice(uid.length + 1), input.value])
 }
 
 /** Values the page was built with; those left out are the fields' own start values. */
@@ -85,7 +90,8 @@ function wakeWorking(card: HTMLElement, live: Model): void {
   })
 }
 
-function follow(card: HTMLElement, live: Model): void {
+async function follow(card: HTMLElement, live: Model): Promise<void> {
+  const { readLink } = await import('./link.ts')
   const linked = readLink(live.state.get().of, location.hash)
   if (!linked) return
   live.put(linked.values)

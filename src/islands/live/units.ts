@@ -1,5 +1,5 @@
-import { type Kind } from '@trochoid/compute/quantity/kinds.ts'
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Kind } from '@trochoid/compute/quantity/kinds.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { write, type System } from '@trochoid/compute/quantity/write.ts'
 
 /** Writes every number in prose in the reader's units, from the SI value it carries. */

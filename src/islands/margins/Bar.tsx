@@ -1,4 +1,4 @@
-import { type Weighed } from '@trochoid/compute/build/margins.ts'
+import type { Weighed } from '@trochoid/compute/build/margins.ts'
 
 const width = 300, zero = 75, reach = 3
 

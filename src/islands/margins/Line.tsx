@@ -1,5 +1,5 @@
 import { sentence, stateWord, type Weighed } from '@trochoid/compute/build/margins.ts'
-import { type System } from '@trochoid/compute/quantity/write.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
 import { Bar } from './Bar.tsx'
 import { glyph, restsOn } from './words.ts'
 

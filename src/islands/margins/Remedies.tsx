@@ -1,12 +1,12 @@
 import { allFields } from '@trochoid/compute/build/everything.ts'
-import { type Weighed } from '@trochoid/compute/build/margins.ts'
+import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import { cureSentence, type Cure } from '@trochoid/compute/build/remedies.ts'
 import { useEffect, useState } from 'preact/hooks'
 import { change } from '../../state/build.ts'
-import { type Store } from '../../state/store.ts'
+import type { Store } from '../../state/store.ts'
 import { system } from '../../state/system.ts'
 import { thresholds } from '../../state/thresholds.ts'
-import { type View } from '../../state/view.ts'
+import type { View } from '../../state/view.ts'
 import { ask } from '../work/ask.ts'
 
 /** How far each natural remedy must move, each carried through the whole model in a worker; typing anywhere stops it. */

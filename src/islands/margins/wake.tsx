@@ -1,4 +1,4 @@
-import { type Worth } from '@trochoid/compute/build/measureNext.ts'
+import type { Worth } from '@trochoid/compute/build/measureNext.ts'
 import { hydrate, render, type ComponentChild } from 'preact'
 import { builds } from '../../state/build.ts'
 import { demoChosen } from '../../state/own.ts'

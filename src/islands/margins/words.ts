@@ -1,6 +1,6 @@
-import { type Weighed } from '@trochoid/compute/build/margins.ts'
-import { type From } from '@trochoid/compute/build/sheet.ts'
-import { type State } from '@trochoid/compute/build/margin.ts'
+import type { Weighed } from '@trochoid/compute/build/margins.ts'
+import type { From } from '@trochoid/compute/build/sheet.ts'
+import type { State } from '@trochoid/compute/build/margin.ts'
 
 /** A sign beside each word of state: the word says it, the sign only helps the eye. */
 export const glyph: Readonly<Record<State, string>> = { 'holds': '✓', 'tight': '△', 'short': '✕', 'not known': '?' }

@@ -1,8 +1,9 @@
 import { isQuantity, type Quantity, type Shape } from '@trochoid/compute/quantity/quantity.ts'
 import { write } from '@trochoid/compute/quantity/write.ts'
-import { type ComponentChildren } from 'preact'
+import type { ComponentChildren } from 'preact'
 import { short } from '../working/value.ts'
 import { Symbol } from './Symbol.tsx'
+import { fetchReader } from './typed.ts'
 
 export type Fault = { readonly says: string; readonly choices?: readonly string[] }
 type Props = {
@@ -24,7 +25,7 @@ type Props = {
 /** One field: label with unit, what was typed kept, what is wrong beside it with what would be right. */
 export function Field({ id, label, shape, text, unit, fault, doubt, onType, onLeave, onStep, children }: Props) {
   const told = [fault ? `${id}-fault` : doubt ? `${id}-doubt` : `${id}-hint`].join(' ')
-  const common = { id, 'aria-describedby': told, 'aria-invalid': fault ? true : undefined, onBlur: onLeave } as const
+  const common = { id, 'aria-describedby': told, 'aria-invalid': fault ? true : undefined, onBlur: onLeave, onFocus: () => void fetchReader() } as const
   return (
     <div class="field">
       <label for={id}>

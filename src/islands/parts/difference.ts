@@ -1,4 +1,4 @@
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { inUnit, shownUnit, type System } from '@trochoid/compute/quantity/write.ts'
 
 /** A change of a quantity in the reader's units: the zero of a temperature scale does not count. */

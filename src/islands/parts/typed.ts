@@ -1,15 +1,15 @@
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
-import { read, type Read, type Refused } from '@trochoid/compute/quantity/read.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Read, Refused } from '@trochoid/compute/quantity/read.ts'
 import { inUnit } from '@trochoid/compute/quantity/write.ts'
 
-/** Reads what was typed; a sum is read by mathjs, which loads when the first one is met. */
+type Reader = typeof import('./reader.ts')
+let reader: Reader | null = null
+/** Fetches the reader of typed text: when a field is first entered, so that it is there before the first key. */
+export const fetchReader = async (): Promise<Reader> => (reader ??= await import('./reader.ts'))
+
+/** Reads what was typed. */
 export function readTyped(text: string, of: Quantity, unit: string): Read | Refused | Promise<Read | Refused> {
-  const first = read(text, of, unit)
-  if (first.ok !== 'arithmetic') return first
-  return import('@trochoid/compute/quantity/arithmetic.ts').then(
-    ({ readArithmetic }) => readArithmetic(first.text, of, unit, first.at === undefined ? {} : { at: first.at }),
-    () => ({ ok: false, fault: 'syntax', says: 'The reader of sums could not be loaded. Type the result of the sum.' }) as const,
-  )
+  return reader ? reader.readText(text, of, unit) : fetchReader().then((r) => r.readText(text, of, unit))
 }
 
 /** A number as a field holds it: digits that can be typed again. */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
-import { type Store } from '../../state/store.ts'
+import type { Store } from '../../state/store.ts'
 
 /** The value of a store, drawn again when it changes. */
 export function useStore<T>(of: Store<T>): T {

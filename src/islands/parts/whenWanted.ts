@@ -1,20 +1,27 @@
 import { hasOwn } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 
+type How = { /** Wait until it comes near the window. */ readonly seen?: true; /** It has something of its own to show. */ readonly now?: boolean }
+const reaching = ['pointerover', 'focusin', 'touchstart', 'keydown'] as const
+
 /**
- * Wakes a part of the page when it is needed: at once where the reader has a build or other units, else when they first reach for it.
+ * Wakes a part of the page when it is needed: by itself where the reader has a build or other units, else when they first reach for it.
  * Until then the page is what it was built as, and none of the model's code is loaded.
  */
-export function whenWanted(root: Element, load: () => Promise<unknown>): void {
-  const reaching = ['pointerover', 'focusin', 'touchstart', 'keydown'] as const
+export function whenWanted(root: HTMLElement, load: () => Promise<unknown>, how: How = {}): void {
   let woken = false
   const wake = () => {
     if (woken) return
     woken = true
     for (const name of reaching) root.removeEventListener(name, wake)
-    void load().then(() => { (root as HTMLElement).dataset.live = '' })
+    void load().then(() => { root.dataset.live = '' })
   }
-  if (hasOwn() || system.get() !== 'metric') return wake()
+  const byItself = () => {
+    if (!how.seen) return wake()
+    const seen = new IntersectionObserver(([entry]) => { if (entry?.isIntersecting) { seen.disconnect(); wake() } }, { rootMargin: '200px' })
+    seen.observe(root)
+  }
+  if (how.now || hasOwn() || system.get() !== 'metric') return byItself()
   for (const name of reaching) root.addEventListener(name, wake, { passive: true })
-  system.watch(wake)
+  system.watch(byItself)
 }

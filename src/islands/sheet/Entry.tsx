@@ -1,5 +1,5 @@
 import { allFields } from '@trochoid/compute/build/everything.ts'
-import { type Field as SheetField } from '@trochoid/compute/build/field.ts'
+import type { Field as SheetField } from '@trochoid/compute/build/field.ts'
 import { setEntry, valueAt, type From, type Sheet } from '@trochoid/compute/build/sheet.ts'
 import { isQuantity } from '@trochoid/compute/quantity/quantity.ts'
 import { readGrade } from '@trochoid/compute/quantity/grade.ts'

@@ -1,6 +1,6 @@
 import { readValue } from '@trochoid/compute/calculation/inputs.ts'
-import { type CompressorMap, type Curve, type MapShape, type Points } from '@trochoid/compute/quantity/quantity.ts'
-import { type System } from '@trochoid/compute/quantity/write.ts'
+import type { CompressorMap, Curve, MapShape, Points } from '@trochoid/compute/quantity/quantity.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
 import { useState } from 'preact/hooks'
 import { curveText, headOf, mapText, readCurveText, readMapText } from './rowText.ts'
 

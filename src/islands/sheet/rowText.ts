@@ -1,5 +1,5 @@
 import { readNumber, tidy } from '@trochoid/compute/quantity/number.ts'
-import { type CompressorMap, type Curve, type MapShape, type Points, type Quantity, type SpeedLine } from '@trochoid/compute/quantity/quantity.ts'
+import type { CompressorMap, Curve, MapShape, Points, Quantity, SpeedLine } from '@trochoid/compute/quantity/quantity.ts'
 import { unitOf } from '@trochoid/compute/quantity/units.ts'
 import { inUnit, shownUnit, type System } from '@trochoid/compute/quantity/write.ts'
 

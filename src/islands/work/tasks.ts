@@ -1,7 +1,7 @@
-import { type Thresholds } from '@trochoid/compute/build/margins.ts'
-import { type Worth } from '@trochoid/compute/build/measureNext.ts'
-import { type Cure } from '@trochoid/compute/build/remedies.ts'
-import { type Sheet } from '@trochoid/compute/build/sheet.ts'
+import type { Thresholds } from '@trochoid/compute/build/margins.ts'
+import type { Worth } from '@trochoid/compute/build/measureNext.ts'
+import type { Cure } from '@trochoid/compute/build/remedies.ts'
+import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 
 /** What a page asks of the worker: ids and numbers cross, never functions. */
 export type Task =

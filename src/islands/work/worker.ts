@@ -5,9 +5,12 @@ import { remediesFor, type Weigher } from '@trochoid/compute/build/remedies.ts'
 import { solveBuild } from '@trochoid/compute/build/solve.ts'
 import type { Task, Told } from './tasks.ts'
 
+/** Where this module lies, for the page that starts it as a worker. */
+export const here = import.meta.url
+
 const tell = (told: Told): void => postMessage(told)
 
-addEventListener('message', ({ data }: MessageEvent<Task>) => {
+function work({ data }: MessageEvent<Task>): void {
   const weigher: Weigher = (sheet) => weighMargins(margins, solveBuild(sheet), sheet, data.thresholds)
   try {
     if (data.kind === 'remedies') remedies(data.margin, data, weigher)
@@ -16,7 +19,9 @@ addEventListener('message', ({ data }: MessageEvent<Task>) => {
   } catch (error) {
     tell({ kind: 'failed', says: error instanceof Error ? error.message : String(error) })
   }
-})
+}
+// A page that only asks where it lies has a document; the worker has none.
+if (typeof document === 'undefined' && typeof postMessage === 'function') addEventListener('message', work)
 
 function remedies(id: string, { sheet }: Task, weigher: Weigher): void {
   const margin = margins.find((m) => m.id === id)

@@ -1,4 +1,4 @@
-import { type Entry, type Step } from '@trochoid/compute/formula/trace.ts'
+import type { Entry, Step } from '@trochoid/compute/formula/trace.ts'
 import { writeNumber, type System } from '@trochoid/compute/quantity/write.ts'
 import { valueAtPlace, writeValue, type Ways } from './value.ts'
 

@@ -1,5 +1,5 @@
-import { type Kind } from '@trochoid/compute/quantity/kinds.ts'
-import { type Quantity } from '@trochoid/compute/quantity/quantity.ts'
+import type { Kind } from '@trochoid/compute/quantity/kinds.ts'
+import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { write, type System } from '@trochoid/compute/quantity/write.ts'
 
 /** How one value of a step is written: a number by its kind and the units of both systems, a choice by its words, a constant as it stands. */
