@@ -18,6 +18,7 @@ export type LoadedBearing = {
 /** From what a sheet says of a bearing to its film: the chain of formulas that every bearing calculation shares. */
 export function filmOfBearing({ load, diameter, length, diametral, filmSpeed, slidingSpeed, ...oil }: LoadedBearing) {
   if (oil.viscosity100 >= oil.viscosity40) throw new NoAnswer('oil', 'The oil is given as thicker at 100 °C than at 40 °C.')
+  if (!(filmSpeed > 0)) throw new NoAnswer('bearing', 'Nothing sweeps oil under the load: it turns at half the sum of journal and shell speed, or nothing turns.')
   const clearance = radialFromDiametral({ diametral })
   const pressure = projectedPressure({ load, diameter, length })
   const solved = loadedFilm({ pressure, slenderness: slendernessOf({ length, diameter }), diameter, clearance, filmSpeed, slidingSpeed, ...oil })

@@ -36,5 +36,5 @@ export default calculation({
     return { film, unchanged, times, viscosity: scaledViscosity({ viscosity: viscosity100, scale: times }) }
   },
   says: ({ times }) => `Film held: {film} under inertia at {speed}. At {other} the present oil would give {unchanged}; for the same film it must be {times} times as thick, {viscosity} at 100 °C${times > 1.25 ? ': a grade or more' : ''}.`,
-  leavesOut: 'Wider clearances also pass more oil and so run cooler than this says, and ask more of the pump.',
+  leavesOut: 'Oil that the supply pressure drives through cools a wider clearance further, and asks more of the pump.',
 })

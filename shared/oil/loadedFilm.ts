@@ -53,6 +53,7 @@ export const loadedFilm = formula<typeof about>('loaded-film', { slenderness: [0
   const found = untraced(() => {
     const short = (temperature: number): number => temperature - supply - at(temperature).rise / 2
     const cold = short(supply)
+    if (!Number.isFinite(cold)) return { x: supply, residual: cold }
     // Warmer oil shears easier, so the warming at supply temperature is more than there can be; of very cold oil it says nothing useful.
     let low = supply, below = cold, step = Math.min(Math.max(-cold, fine), stride)
     for (let i = 0; i < 12; i++) {

@@ -90,7 +90,7 @@ export const checks: readonly Check[] = [
     id: 'oil-index-table-multigrade-motor-oil', of: 'viscosity-index-of',
     in: { viscosity40: '70 mm²/s', viscosity100: '11.1 mm²/s' },
     out: { out: { value: 165, unit: '1', tolerance: 0.5 } },
-    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: multigrade motor oil', confidence: 'confirmed by search', differs: 'the printed viscosities do not have the printed index: at 70 mm²/s an index of 165 wants 11.9 mm²/s; a reference library agrees with us',
+    source: 'Table of viscosity-temperature behaviour of selected lubricating oils, as carried by an open lubricant library (tribology textbook, table 3.1); whole numbers: multigrade motor oil', confidence: 'confirmed by search', differs: 'the printed viscosities do not have the printed index: at 70 mm²/s an index of 165 wants about 11.8 mm²/s; a reference library agrees with us',
   },
   {
     id: 'oil-index-table-ester-oil', of: 'viscosity-index-of',
