@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { compressorAt } from '@trochoid/compute/boost/compressorAt.ts'
 import { readMap } from '@trochoid/compute/calculation/inputs.ts'
 import { largeMap } from '@trochoid/compute/data/maps/large.ts'
@@ -24,7 +24,10 @@ const measured: CompressorMap = {
 }
 const maps = [['small', smallMap], ['medium', mediumMap], ['large', largeMap], ['measured', measured]] as const
 
-describe.each(maps)('the %s map', (name, map) => {
+describe.each(maps)('the %s map', (name, original) => {
+  // A map is made ready once per object: each test reads a copy of its own, so that each also tests the making.
+  let map: CompressorMap
+  beforeEach(() => { map = structuredClone(original) })
   test('is accepted by the reader of maps', () => expect(readMap(map, 'map')).toMatchObject({ ok: true }))
   test('reads its own points back', () => {
     // Resampling a line at 33 places between hand-drawn points costs a little; lines of many points cost less.
@@ -127,7 +130,7 @@ describe.each(maps)('the %s map', (name, map) => {
 })
 
 test('speed lines never cross: points of a higher speed lie above', () => {
-  const map = measured
+  const map = structuredClone(measured)
   for (let flow = 0.05; flow < 0.3; flow += 0.01) {
     let before = 0
     for (let ratio = 1.02; ratio < 3.4; ratio += 0.02) {
@@ -139,17 +142,19 @@ test('speed lines never cross: points of a higher speed lie above', () => {
   }
 })
 test('between two lines the reading lies between them', () => {
+  const map = structuredClone(mediumMap)
   const [low, high] = [mediumMap.lines[3]!, mediumMap.lines[4]!]
-  const read = at(mediumMap, (low.flow[3]! + high.flow[3]!) / 2, (low.ratio[3]! + high.ratio[3]!) / 2)
+  const read = at(map, (low.flow[3]! + high.flow[3]!) / 2, (low.ratio[3]! + high.ratio[3]!) / 2)
   expect(read.speed).toBeGreaterThan(low.speed)
   expect(read.speed).toBeLessThan(high.speed)
   expect(read.efficiency).toBeCloseTo((low.efficiency[3]! + high.efficiency[3]!) / 2, 2)
   expect(read).toMatchObject({ outside: 0, estimated: 0 })
 })
 test('above the top line the right edge stays where the map ended and the surge line goes on', () => {
+  const map = structuredClone(mediumMap)
   const top = mediumMap.lines.at(-1)!
-  const a = at(mediumMap, 0.3, top.ratio[0]! + 0.2)
-  const b = at(mediumMap, 0.3, top.ratio[0]! + 0.4)
+  const a = at(map, 0.3, top.ratio[0]! + 0.2)
+  const b = at(map, 0.3, top.ratio[0]! + 0.4)
   expect(a.chokeFlow).toBeCloseTo(top.flow[0]!, 6)
   expect(b.chokeFlow).toBe(a.chokeFlow)
   expect(b.surgeFlow).toBeGreaterThan(a.surgeFlow)
@@ -160,8 +165,9 @@ test('a ratio below 1 reads as 1, and no flow as next to none', () => {
   expect(at(mediumMap, -1, 1.5)).toEqual(at(mediumMap, 0, 1.5))
 })
 test('far beyond choke the efficiency bends off without falling to nothing', () => {
-  const near = at(mediumMap, 0.5, 1.2).efficiency
-  const far = at(mediumMap, 1.2, 1.2).efficiency
+  const map = structuredClone(mediumMap)
+  const near = at(map, 0.5, 1.2).efficiency
+  const far = at(map, 1.2, 1.2).efficiency
   expect(near).toBeGreaterThan(far)
   expect(far).toBeGreaterThan(0.1)
 })
