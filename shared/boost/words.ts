@@ -65,7 +65,7 @@ export const reasons = {
   turbineCapacity: 'Chosen so that the invented street build reaches one bar between 3,000 and 3,500 rpm. Take yours from the maker’s curve.',
   turbineEfficiencyOf: 'A radial turbine driven by pulses, counted with mean flow, gives 0.45 to 0.65: common practice, no source.',
   turbineEfficiencyBandOf: 'Five points either way is what the same turbine shows on different manifolds: common practice, no source.',
-  exhaustLoss: 'Gives about 35 kPa at full flow: a quiet road silencer and a catalyst in a 76 mm pipe, common practice, no source.',
+  exhaustLoss: 'Gives about 40 kPa at full flow: a quiet road silencer and a catalyst in a 76 mm pipe, common practice, no source.',
   maxBackPressureRatio: 'Above about 1.8, with overlap, power falls and heat climbs: common practice, no source. Choose your own.',
   hotMaterialOf: 'A heat-resisting grade, common for manifolds of engines that run hot: common practice, no source.',
   hotSideLimit: 'Unknown until its maker says. Until then the published service temperature of the material stands in for it.',
