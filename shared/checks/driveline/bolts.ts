@@ -12,9 +12,11 @@ export const checks: readonly Check[] = [
     source: 'R. G. Budynas, J. K. Nisbett, Shigley’s Mechanical Engineering Design, 9th edition, example 8-3: 25 kip from 3 750 lbf in at K = 0.2', confidence: 'confirmed by search',
   },
   {
-    id: 'bolt-shigley-8-3-factor', of: 'torque-factor-of', in: { torque: '3551 lbf in', preload: '25000 lbf', diameter: '0.75 in' },
-    out: { out: { value: 0.189, unit: '1', tolerance: 0.0005 } },
-    source: 'R. G. Budynas, J. K. Nisbett, Shigley’s Mechanical Engineering Design, example 8-3 and table 8-15: torque by the thread 3 551 lbf in', confidence: 'from memory',
+    id: 'bolt-shigley-8-3-thread', of: 'torque-for-preload',
+    // Mean diameter of 3/4-16 UNF as the book takes it, (d + d_r) / 2; collar diameter 1.25 d.
+    in: { preload: '25000 lbf', pitch: '0.0625 in', pitchDiameter: '0.7094 in', thread: 0.15, headDiameter: '0.9375 in', head: 0.15 },
+    out: { out: { value: 3551, unit: 'lbf in', tolerance: 1 } },
+    source: 'R. G. Budynas, J. K. Nisbett, Shigley’s Mechanical Engineering Design, example 8-3: torque by lead angle and friction, equation 8-26', confidence: 'from memory',
   },
   {
     id: 'bolt-vdi-m10', of: 'torque-for-preload', in: { preload: 30000, pitch: '1.5 mm', pitchDiameter: '9.026 mm', thread: 0.12, headDiameter: '12.8 mm', head: 0.12 },
