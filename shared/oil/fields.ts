@@ -1,10 +1,10 @@
 import { field } from '../build/field.ts'
 import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
-import { airSideShare, coreAir, flowExponent, heatFlow } from '../cooling/quantities.ts'
+import { airSideShare, coreAir, flowExponent } from '../cooling/quantities.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import {
   bearingLength, combustionRise, coolerDifference, diametralClearance, dilution, dischargeCoefficient, filmRatio, highShearViscosity,
-  jetDiameter, jets, journalDiameter, mainOffset, mainSpacing, meteredPerTurn, oilDensity, oilFlow, oilGrade,
+  jetDiameter, jets, journalDiameter, mainOffset, mainSpacing, meteredPerTurn, oilDensity, oilCoolerHeat, oilFlow, oilGrade,
   oilHole, oilPressure, oilPumpPerTurn, oilTemperature, peakGasPressure, pumpEfficiency, pumpSpeedRatio, sealDose, sealOiling,
   surfaceRoughness, viscosityAt100, viscosityAt40, viscosityIndex,
 } from './quantities.ts'
@@ -51,7 +51,7 @@ export const meteredIdle = field('oil.metering.idle', meteredPerTurn, 0.4e-9, { 
 export const meteredFull = field('oil.metering.full', meteredPerTurn, 1.4e-9, { label: 'Metering pump delivery, lever full' })
 export const referenceDose = field('oil.referenceDose', sealDose, 1e-6, { label: 'Reference dose of the seals, chosen' })
 
-export const coolerRatedHeat = field('oil.cooler.ratedHeat', heatFlow, kW(28), { label: 'Heat of the oil cooler at its rated point' })
+export const coolerRatedHeat = field('oil.cooler.ratedHeat', oilCoolerHeat, kW(28), { label: 'Heat of the oil cooler at its rated point' })
 export const coolerRatedDifference = field('oil.cooler.ratedDifference', coolerDifference, 80, { label: 'Oil in less air in, rated' })
 export const coolerRatedOil = field('oil.cooler.ratedOilFlow', oilFlow, lPerMin(60), { label: 'Oil flow, rated' })
 export const coolerRatedAir = field('oil.cooler.ratedAirFlow', coreAir, 0.8, { label: 'Air flow, rated' })

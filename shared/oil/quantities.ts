@@ -83,5 +83,6 @@ export const meteredPerTurn = quantity('Metering pump delivery', 'V_m', 'volumeP
 
 // Heat.
 export const oilSpecificHeat = quantity('Specific heat of oil', 'c_o', 'specificHeat', [1700, 2600], 50)
+export const oilCoolerHeat = quantity('Rated heat of an oil cooler', 'Φ_o', 'power', [kW(2), kW(50)], kW(1), { show: ['kW', 'kW'] })
 export const coolerDifference = quantity('Oil in less air in', 'ΔT_i', 'temperatureDifference', [5, 150], 2)
 export const viscosityScale = quantity('Times as thick', 'k_ν', 'number', [0.05, 20], 0.05)

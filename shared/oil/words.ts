@@ -76,6 +76,7 @@ export const words = {
   sealDoseRatio: { means: 'Dose over the reference dose that you chose. No published requirement exists.', measure: 'Computed.' },
   meteredPerTurn: { means: 'What the metering pump delivers in one shaft turn, all lines together.', measure: 'Run the lines into a measuring glass for some minutes at a steady speed.' },
   oilSpecificHeat: { means: 'Heat that warms one kilogram of oil by one degree.', measure: 'From a data sheet; near 2.1 kJ/(kg K) when hot.' },
+  oilCoolerHeat: { means: 'Heat that the oil cooler rejects at its rated flows and temperatures.', measure: 'From its maker, or from oil flow and the two oil temperatures on a steady run.' },
   coolerDifference: { means: 'Oil temperature into the cooler less air temperature into it.', measure: 'Two thermocouples.' },
   viscosityScale: { means: 'How many times the viscosity of the oil that is in now.', measure: 'Computed.' },
 } satisfies WordsFor<typeof quantities>
