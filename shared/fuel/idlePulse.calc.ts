@@ -22,7 +22,7 @@ export default calculation({
   article: 'two-stages-idle-tip-in-hand-over',
   cautions: ['fuel-vapour', 'exhaust-gas', 'model-only'],
   in: {
-    idleFlow: free(fuelVolumeFlow, lPerH(2.2), 'Fuel the engine uses at idle'), speed: idleSpeed, rotors: engineRotors, density: at.density,
+    idleFlow: free(fuelVolumeFlow, lPerH(1.98), 'Fuel the engine uses at idle'), speed: idleSpeed, rotors: engineRotors, density: at.density,
     ratedFlow: primaryFlow, ratedDrop: primaryRatedDrop, setting: regulatorSetting, reference: regulatorRefers, manifold: idleManifoldPressure, outside: siteAirPressure, ratedDensity: ratedFluidDensity, number: primariesPerRotor, deadTime: primaryDeadTime, smallest: primarySmallestPulse,
   },
   out: { fuel: fuelPerCharge, pulse: pulseWidth, reserve: pulseReserve },
