@@ -30,12 +30,14 @@ const explicit = [...formulas.values()].filter(({ about }) => 'equation' in abou
 const cases = explicit.map(({ about, formula }) => {
   const x = Object.fromEntries(Object.entries(about.in).map(([name, q]) => [name, isQuantity(q) ? (q.whole ? Math.round((q.range[0] + q.range[1]) / 2) : (q.range[0] + q.range[1]) / 2) : 0]))
   const scope = { ...x, ...Object.fromEntries(Object.entries(about.constants ?? {}).map(([name, c]) => [name, c.value])) }
-  return { run: formula as unknown as (x: unknown) => unknown, x, scope, compiled: math.compile((about as { equation: string }).equation) }
+  return { run: formula as unknown as (x: unknown) => unknown, bare: formula.bare as unknown as (x: unknown) => unknown, x, scope, compiled: math.compile((about as { equation: string }).equation) }
 })
 const rounds = 2000
 const ours = median(() => { for (let i = 0; i < rounds; i++) for (const c of cases) c.run(c.x) }, 15)
+const bare = median(() => { for (let i = 0; i < rounds; i++) for (const c of cases) c.bare(c.x) }, 15)
 const theirs = median(() => { for (let i = 0; i < 20; i++) for (const c of cases) c.compiled.evaluate(c.scope) }, 15) * (rounds / 20)
 const recorded = median(() => { for (let i = 0; i < 20; i++) traced(() => { for (const c of cases) c.run(c.x); return 0 }) }, 15) * (rounds / 20)
 const perCall = (ms: number): string => `${((ms * 1e6) / (rounds * cases.length)).toFixed(0)} ns`
 console.log(`one call of ${cases.length} explicit formulas   ${perCall(ours)}; compiled mathjs ${perCall(theirs)}, ${(theirs / ours).toFixed(0)} times`)
+console.log(`of that, the trace while off      ${(((ours - bare) / ours) * 100).toFixed(0)} % (limit 20)`)
 console.log(`the same with the trace on        ${perCall(recorded)}, ${(recorded / ours).toFixed(1)} times`)

@@ -8,6 +8,9 @@ import * as fuelFields from '../fuel/fields.ts'
 import * as oilFields from '../oil/fields.ts'
 import * as coolingFields from '../cooling/fields.ts'
 import * as drivelineFields from '../driveline/fields.ts'
+import apexSealSpeed from '../engine/apexSealSpeed.calc.ts'
+import endOfCompression from '../engine/endOfCompression.calc.ts'
+import meanPressureAndConsumption from '../engine/meanPressureAndConsumption.calc.ts'
 import chargingBudget from '../spark/chargingBudget.calc.ts'
 import coilCharge from '../spark/coilCharge.calc.ts'
 import actuatorHolds from '../boost/actuatorHolds.calc.ts'
@@ -40,6 +43,7 @@ import coolingAir from '../cooling/coolingAir.calc.ts'
 import clutchCapacity from '../driveline/clutchCapacity.calc.ts'
 import drivelineTorques from '../driveline/drivelineTorques.calc.ts'
 import knockMargin from '../engine/knock.margin.ts'
+import manifoldSensorRangeMargin from '../engine/manifoldSensorRange.margin.ts'
 import sparkMargin from '../spark/spark.margin.ts'
 import actuatorMargin from '../boost/actuator.margin.ts'
 import backPressureMargin from '../boost/backPressure.margin.ts'
@@ -57,6 +61,9 @@ import regulatorBypassIdleMargin from '../fuel/regulatorBypassIdle.margin.ts'
 import secondaryPulseHandoverMargin from '../fuel/secondaryPulseHandover.margin.ts'
 import sessionFuelMargin from '../fuel/sessionFuel.margin.ts'
 import vapourHotStopMargin from '../fuel/vapourHotStop.margin.ts'
+import bearingsMargin from '../oil/bearings.margin.ts'
+import sealsMargin from '../oil/seals.margin.ts'
+import supplyMargin from '../oil/supply.margin.ts'
 import boilMarginMargin from '../cooling/boilMargin.margin.ts'
 import coolantTemperatureMargin from '../cooling/coolantTemperature.margin.ts'
 import clutchMargin from '../driveline/clutch.margin.ts'
@@ -70,10 +77,10 @@ export const allFields: ReadonlyMap<string, Field> = new Map(
 
 /** Calculations whose answers are values of the solved point, each after those it stands on. */
 export const chain = chainOf([
-  chargingBudget, coilCharge, actuatorHolds, actuatorOpens, backPressureBand, engineOnMap, hotSide, wastegatePasses, driverCurrent, fuelBlend, fuelPump, lineLoss, premixOil, railPressure, regulatorBypass, sessionFuel, twoStagePlan, vapourMargin, mainBearing, oilFilmViscosity, oilSupply, oilTemperature, rotorBearingGas, rotorBearingInertia, sealOil, shaftOilPressure, boilMargin, coolantTemperature, coolingAir, clutchCapacity, drivelineTorques,
+  apexSealSpeed, endOfCompression, meanPressureAndConsumption, chargingBudget, coilCharge, actuatorHolds, actuatorOpens, backPressureBand, engineOnMap, hotSide, wastegatePasses, driverCurrent, fuelBlend, fuelPump, lineLoss, premixOil, railPressure, regulatorBypass, sessionFuel, twoStagePlan, vapourMargin, mainBearing, oilFilmViscosity, oilSupply, oilTemperature, rotorBearingGas, rotorBearingInertia, sealOil, shaftOilPressure, boilMargin, coolantTemperature, coolingAir, clutchCapacity, drivelineTorques,
 ])
 
 /** Every link of the chain that is weighed. */
 export const margins: readonly Margin[] = [
-  knockMargin, sparkMargin, actuatorMargin, backPressureMargin, chargeTemperatureMargin, hotSideMargin, mapMargin, thresholdMargin, wastegateMargin, fuelPumpFlowMargin, injectorClosingWindowMargin, injectorDriverCurrentMargin, lastInjectorPressureMargin, primaryPulseIdleMargin, regulatorBypassIdleMargin, secondaryPulseHandoverMargin, sessionFuelMargin, vapourHotStopMargin, boilMarginMargin, coolantTemperatureMargin, clutchMargin, drivelineMargin, flywheelMargin,
+  knockMargin, manifoldSensorRangeMargin, sparkMargin, actuatorMargin, backPressureMargin, chargeTemperatureMargin, hotSideMargin, mapMargin, thresholdMargin, wastegateMargin, fuelPumpFlowMargin, injectorClosingWindowMargin, injectorDriverCurrentMargin, lastInjectorPressureMargin, primaryPulseIdleMargin, regulatorBypassIdleMargin, secondaryPulseHandoverMargin, sessionFuelMargin, vapourHotStopMargin, bearingsMargin, sealsMargin, supplyMargin, boilMarginMargin, coolantTemperatureMargin, clutchMargin, drivelineMargin, flywheelMargin,
 ].flat()

@@ -1,6 +1,6 @@
 import { type CompressorMap, type Points } from '../quantity/quantity.ts'
 import { hermiteAt, monotoneSlopes } from '../numerics/monotone.ts'
-import { chamberDisplacement } from '../engine/chamberDisplacement.ts'
+import { describedDisplacement } from '../engine/describedDisplacement.ts'
 import { gasDensity } from '../engine/gasDensity.ts'
 import { dryAirPressure } from '../engine/dryAirPressure.ts'
 import { ottoEfficiency } from '../engine/ottoEfficiency.ts'
@@ -44,8 +44,9 @@ export function givenFrom(fields: FieldValues) {
     /** Mole share of water vapour in the air outside: it stays the same through compressor and cooler. */
     vapourShare: moisture,
     outsideDensity: gasDensity({ pressure: dryAirPressure({ pressure: airPressure, share: moisture }), temperature: airTemperature }),
-    displacement: fields.get('engine.describedBy') === 'displacement' ? number('engine.displacement') : chamberDisplacement({
-      generatingRadius: number('engine.generatingRadius'), eccentricity: number('engine.eccentricity'), width: number('engine.width'), shift: number('engine.shift'),
+    displacement: describedDisplacement({
+      describedBy: fields.get('engine.describedBy') as 'geometry' | 'displacement', generatingRadius: number('engine.generatingRadius'), eccentricity: number('engine.eccentricity'),
+      width: number('engine.width'), shift: number('engine.shift'), stated: number('engine.displacement'),
     }),
     rotors: number('engine.rotors'),
     compressionRatio,

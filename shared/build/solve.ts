@@ -4,21 +4,17 @@ import { fuelFlowForAir } from '../engine/fuelFlowForAir.ts'
 import { gasDensity } from '../engine/gasDensity.ts'
 import { write } from '../quantity/write.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
-import { airEnthalpyRise } from '../media/airEnthalpyRise.ts'
-import { exhaustTemperature } from '../media/exhaustTemperature.ts'
 import { backPressureRatio } from '../boost/backPressureRatio.ts'
 import { exhaustFlow } from '../boost/exhaustFlow.ts'
-import { exhaustHeat } from '../cooling/exhaustHeat.ts'
 import { heatShare } from '../cooling/heatShare.ts'
 import { releasedHeat } from '../cooling/releasedHeat.ts'
-import { specificEnthalpyOf } from '../cooling/specificEnthalpyOf.ts'
 import { unburnedHeat } from '../cooling/unburnedHeat.ts'
 import { fuelPower } from '../engine/fuelPower.ts'
 import { releasedShare } from '../engine/releasedShare.ts'
 import { untraced } from '../formula/trace.ts'
 import { chain } from './everything.ts'
 import { runChain } from './chain.ts'
-import { reference, solvePoint, type Guess, type Outcome } from './core.ts'
+import { solvePoint, type Guess, type Outcome } from './core.ts'
 import { coreMissing, givenFrom, type Given } from './given.ts'
 import { fieldValues, type FieldValues } from './fieldValues.ts'
 import { corePointPaths, residualsOf, valuesOf } from './pointValues.ts'
@@ -99,7 +95,10 @@ function failureOf({ state, converged }: Outcome, speed: number): Failure | null
   return null
 }
 
-/** Idle as the sheet describes it: no boost, no brake power; all heat that is not coolant, oil or surface leaves by the exhaust. */
+/**
+ * Idle as the sheet describes it: no boost, no brake power. Exhaust heat and temperature are left out: the shares of full load, with the
+ * work of friction ending in coolant and oil, say nothing honest about them here.
+ */
 function idlePoint(b: Given, fields: FieldValues): Point {
   const { speed, manifold, lambda, charge, ve } = b.idle
   const density = gasDensity({ pressure: dryAirPressure({ pressure: manifold, share: b.vapourShare }), temperature: charge })
@@ -111,18 +110,16 @@ function idlePoint(b: Given, fields: FieldValues): Point {
   const coolant = heatShare({ power: released, share: b.coolantShare })
   const oil = heatShare({ power: released, share: b.oilShare })
   const surface = heatShare({ power: released, share: b.surfaceShare })
-  const leaving = exhaustHeat({ released, charge: airEnthalpyRise({ flow: air, from: reference, to: charge }), brake: 0, coolant, oil, surface })
   const exhaust = exhaustFlow({ airFlow: air, fuelFlow: fuel })
   const values: Record<string, number> = {
     'engine.speed': speed, 'engine.manifoldPressure': manifold, 'engine.chargeTemperature': charge, 'engine.airFlow': air, 'engine.volumetricEfficiency': ve, 'engine.lambda': lambda,
     'engine.power': 0, 'engine.torque': 0, 'engine.backPressureRatio': backPressureRatio({ turbineInlet: b.airPressure, manifold }),
     'boost.turbineInletPressure': b.airPressure, 'boost.turbineOutletPressure': b.airPressure, 'boost.exhaustFlow': exhaust, 'boost.boost': manifold - b.airPressure,
     'fuel.massFlow': fuel, 'fuel.fuelPerCharge': (2 * Math.PI * fuel) / (b.rotors * speed),
-    'cooling.fuelPower': chemical, 'cooling.coolantHeat': coolant, 'cooling.oilHeat': oil, 'cooling.surfaceHeat': surface, 'cooling.exhaustHeat': leaving,
+    'cooling.fuelPower': chemical, 'cooling.coolantHeat': coolant, 'cooling.oilHeat': oil, 'cooling.surfaceHeat': surface,
     'cooling.unburnedHeat': unburnedHeat({ fuelPower: chemical, releasedShare: share }), 'cooling.chargeCoolerHeat': 0,
-    'cooling.exhaustTemperature': exhaustTemperature({ enthalpy: specificEnthalpyOf({ heat: leaving, flow: exhaust }) }),
   }
-  const failure: Failure = { link: 'idle', says: 'At idle there is no boost and no such value.' }
+  const failure: Failure = { link: 'idle', says: 'This value belongs to full throttle; at idle the model has none.' }
   const failed = Object.fromEntries(corePointPaths.filter((path) => !(path in values)).map((path) => [path, failure]))
   return finish({ speed, kind: 'idle', values, missing: {}, failed, residuals: {} }, fields)
 }

@@ -41,6 +41,8 @@ export type Range<I extends Ins> = { readonly [N in keyof I]?: readonly [number,
 export type Formula<A extends About = About> = ((x: Inputs<A['in']>) => Outputs<A['out']>) & {
   readonly id: string
   readonly range: Range<A['in']>
+  /** The code without the recording: for measuring what the recording costs. */
+  readonly bare: (x: Inputs<A['in']>) => Outputs<A['out']>
 }
 
 /**
@@ -58,7 +60,7 @@ export function formula<A extends About>(id: string, range: Range<A['in']>, code
     record({ id, in: x, out, outside: outsideOf(x, range) })
     return out
   }
-  return Object.assign(call, { id, range })
+  return Object.assign(call, { id, range, bare: code })
 }
 
 function outsideOf(x: Readonly<Record<string, unknown>>, range: Readonly<Record<string, readonly [number, number] | undefined>>): string[] {
