@@ -7,7 +7,7 @@ import type { View } from '../state/view.ts'
 import { demo, solvedDemo } from './demo.ts'
 
 /** The demo build solved and weighed, as the pages that show a whole build begin. */
-export const demoView = store<View>({ sheet: demo, solved: solvedDemo, weighed: weighMargins(margins, solvedDemo, demo), fine: true })
+export const demoView = store<View>({ sheet: demo, solved: solvedDemo, weighed: weighMargins(margins, solvedDemo, demo), fine: true, fields: allFields })
 
 /** What to measure next of the demo build, worked out once for all pages; few enough to carry on a page. */
 export const demoNext = rankWorth([...measureNext([...allFields.values()], demo, (sheet) => weighMargins(margins, solveBuild(sheet), sheet))]).slice(0, 12)

@@ -1,35 +1,42 @@
-import { margins } from '@trochoid/compute/build/everything.ts'
-import { weighMargins, type Weighed } from '@trochoid/compute/build/margins.ts'
+import type { Field } from '@trochoid/compute/build/field.ts'
+import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
-import { solveBuild, sweepSpeeds } from '@trochoid/compute/build/solve.ts'
 import { builds, sheetOf } from './build.ts'
+import { allFields, look } from './solver/look.ts'
 import { store, type Store } from './store.ts'
 import { thresholds } from './thresholds.ts'
 
 /** The build that is shown, solved and weighed. `fine` when over all 36 speeds, which follows a pause in typing. */
-export type View = { readonly sheet: Sheet; readonly solved: Solved; readonly weighed: readonly Weighed[]; readonly fine: boolean }
+export type View = { readonly sheet: Sheet; readonly solved: Solved; readonly weighed: readonly Weighed[]; readonly fine: boolean; readonly fields: ReadonlyMap<string, Field> }
 
-const coarse = 12
 const pause = 250
 
-export function lookAt(sheet: Sheet, fine = true): View {
-  const limit = sheet.entries['engine.speedLimit']?.value
-  const solved = fine || typeof limit !== 'number' ? solveBuild(sheet) : solveBuild(sheet, sweepSpeeds(limit, coarse))
-  return { sheet, solved, weighed: weighMargins(margins, solved, sheet, thresholds.get()), fine }
-}
-
-/** Follows the build as it is edited: twelve speeds at once, all of them after a pause. */
-export function follow(): Store<View> {
-  const view = store(lookAt(sheetOf(builds.get())))
+/** Follows the build as it is edited: twelve speeds at once, all of them after a pause. An answer that comes too late is dropped. */
+export async function follow(): Promise<Store<View>> {
+  const first = sheetOf(builds.get())
+  const [fields, found] = await Promise.all([allFields(), look(first)])
+  const view = store<View>({ sheet: first, fields, fine: true, ...found })
+  let wanted = 0
   let timer: ReturnType<typeof setTimeout> | undefined
+  const see = async (sheet: Sheet, fine: boolean) => {
+    const mine = ++wanted
+    const found = await look(sheet, fine)
+    if (mine === wanted) view.set({ ...view.get(), sheet, fine, ...found })
+  }
   builds.watch(() => {
     const sheet = sheetOf(builds.get())
-    if (sheet === view.get().sheet) return
-    view.set(lookAt(sheet, false))
+    // Fields must show what was typed at once, whatever the solver is doing.
+    view.set({ ...view.get(), sheet, fine: false })
+    void see(sheet, false)
     clearTimeout(timer)
-    timer = setTimeout(() => view.set(lookAt(sheet)), pause)
+    timer = setTimeout(() => void see(sheet, true), pause)
   })
-  thresholds.watch(() => view.set({ ...view.get(), weighed: weighMargins(margins, view.get().solved, view.get().sheet, thresholds.get()) }))
+  thresholds.watch(() => void see(view.get().sheet, true))
   return view
+}
+/** The name of a field within a sentence. */
+export const namer = (fields: ReadonlyMap<string, Field>) => (path: string): string => {
+  const f = fields.get(path)
+  return f ? (f.label ?? f.shape.name).replace(/^[A-Z](?=[a-z])/, (c) => c.toLowerCase()) : path
 }

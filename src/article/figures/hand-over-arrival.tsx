@@ -1,5 +1,5 @@
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
-import { lambda, manifoldPressure, shaftSpeed } from '@trochoid/compute/engine/quantities.ts'
+import { manifoldPressure, shaftSpeed } from '@trochoid/compute/engine/quantities.ts'
 import { handoverLambda, handoverStart, primaryDeadTime } from '@trochoid/compute/fuel/fields.ts'
 import { fuelPerCharge, stageShare } from '@trochoid/compute/fuel/quantities.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'

@@ -1,5 +1,5 @@
 import { valuesFor } from '@trochoid/compute/build/demo.ts'
-import type { AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
+import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import idlePulse from '@trochoid/compute/fuel/idlePulse.calc.ts'
 import injectorSizing from '@trochoid/compute/fuel/injectorSizing.calc.ts'
 import { dutyLimit, fuelPerCharge, injectorFlow, pulseWidth } from '@trochoid/compute/fuel/quantities.ts'
@@ -17,8 +17,8 @@ function from({ sheet, solved, point }: Build): Data {
   const idle: AnyCalculation = idlePulse
   const fuel = solved.idle.values['fuel.fuelPerCharge'], idleFlow = solved.idle.values['fuel.volumeFlow']
   if (fuel === undefined || idleFlow === undefined || point['engine.power'] === undefined) return null
-  const given = { ...valuesFor(sizing, sheet, point), idleFuel: fuel }
-  const alone = { ...valuesFor(idle, sheet, point), idleFlow }
+  const given: Values = { ...valuesFor(sizing, sheet, point), idleFuel: fuel }
+  const alone: Values = { ...valuesFor(idle, sheet, point), idleFlow }
   const pulse = (flow: number): number => idle.answer({ ...alone, ratedFlow: flow, number: 1 })['pulse']!
   try {
     const { largest, needed } = sizing.answer(given) as { largest: number; needed: number }

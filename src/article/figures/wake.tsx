@@ -10,14 +10,14 @@ import { Parts } from './Parts.tsx'
 export async function redraw(place: HTMLElement): Promise<void> {
   const id = place.dataset.figure!
   const figure = await loadFigure(id)
-  const draw = () => {
-    const solved = solvedOwn()
+  const draw = async () => {
+    const solved = await solvedOwn()
     const data = figure.from({ sheet: sheetOf(builds.get()), solved, point: demoPoint(solved) })
     place.closest('figure')?.querySelector('[data-whose]')?.replaceChildren(isOwn(builds.get()) ? 'Drawn from your build.' : 'Drawn from an invented build.')
     render(<Parts figure={figure} data={data} system={system.get()} id={id} />, place)
   }
   place.replaceChildren()
-  draw()
-  builds.watch(draw)
-  system.watch(draw)
+  await draw()
+  builds.watch(() => void draw())
+  system.watch(() => void draw())
 }

@@ -37,9 +37,9 @@ export async function wake(card: HTMLElement): Promise<void> {
 /** From here on the numbers beneath the reader's are those of the build that is shown. */
 async function followBuild(live: Model): Promise<void> {
   const [{ ownValues }, { builds, isOwn }] = await Promise.all([import('../../state/ownValues.ts'), import('../../state/build.ts')])
-  const rebase = () => live.rebase(ownValues(live.state.get().of), isOwn(builds.get()))
-  rebase()
-  builds.watch(rebase)
+  const rebase = async () => live.rebase(await ownValues(live.state.get().of), isOwn(builds.get()))
+  await rebase()
+  builds.watch(() => void rebase())
 }
 
 /** What was typed before the calculator came alive: it is read, not overwritten. */

@@ -1,9 +1,8 @@
-import { allFields } from '@trochoid/compute/build/everything.ts'
-import { demoPoint } from '@trochoid/compute/build/demo.ts'
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
 import { NoAnswer, type AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
 import { builds, isOwn, sheetOf } from '../../state/build.ts'
-import { ownValues, solvedOwn } from '../../state/ownValues.ts'
+import { ownPoint, ownValues } from '../../state/ownValues.ts'
+import { allFields } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
 import { loadCalculation } from '../calculator/load.ts'
 import { writeAll } from './units.ts'
@@ -13,13 +12,14 @@ export async function fillFromOwn(): Promise<void> {
   const places = [...document.querySelectorAll<HTMLDataElement>('data[data-live]')]
   const files = [...new Set(places.flatMap(({ dataset }) => (dataset.file ? [dataset.file] : [])))]
   const calculations = new Map(await Promise.all(files.map(async (file) => [file, await loadCalculation(file)] as const)))
-  const fill = () => {
+  const fields = await allFields()
+  const fill = async () => {
     const sheet = sheetOf(builds.get())
-    const point = demoPoint(solvedOwn())
-    const answers = new Map([...calculations].map(([file, of]) => [file, answer(of)]))
+    const point = await ownPoint()
+    const answers = new Map(await Promise.all([...calculations].map(async ([file, of]) => [file, await answer(of)] as const)))
     for (const place of places) {
       const path = place.dataset.live!
-      const field = allFields.get(path)
+      const field = fields.get(path)
       const value = place.dataset.file ? answers.get(place.dataset.file)?.[path.slice(path.indexOf('.') + 1)] : field ? valueAt(sheet, field) : point[path]
       place.value = typeof value === 'number' ? String(value) : ''
       place.textContent = typeof value === 'number' ? '' : value === undefined || value === null ? 'not known' : String(value)
@@ -27,11 +27,11 @@ export async function fillFromOwn(): Promise<void> {
     }
     writeAll(system.get())
   }
-  fill()
-  builds.watch(fill)
+  await fill()
+  builds.watch(() => void fill())
 }
 
-function answer(of: AnyCalculation): Readonly<Record<string, unknown>> {
-  const values = ownValues(of)
+async function answer(of: AnyCalculation): Promise<Readonly<Record<string, unknown>>> {
+  const values = await ownValues(of)
   try { return { ...values, ...of.answer(values) } } catch (error) { if (error instanceof NoAnswer) return values; throw error }
 }

@@ -1,9 +1,8 @@
-import { allFields } from '@trochoid/compute/build/everything.ts'
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import { useState } from 'preact/hooks'
 import type { Store } from '../../state/store.ts'
 import { system as systemStore } from '../../state/system.ts'
-import type { View } from '../../state/view.ts'
+import { namer, type View } from '../../state/view.ts'
 import { Choose } from '../parts/Choose.tsx'
 import { useStore } from '../parts/useStore.ts'
 import { Line } from './Line.tsx'
@@ -13,12 +12,12 @@ import { legend } from './words.ts'
 
 /** Titles and addresses that the page was built with, so that they need not be shipped with the code. */
 export type Told = { readonly themes: Readonly<Record<string, string>>; readonly articles: Readonly<Record<string, readonly [address: string, title: string]>> }
-export const nameOf = (path: string): string => { const f = allFields.get(path); return f ? (f.label ?? f.shape.name).replace(/^[A-Z](?=[a-z])/, (c) => c.toLowerCase()) : path }
 
 /** The whole build, worst first, knock before all. */
 export function Margins({ view, told }: { view: Store<View>; told: Told }) {
   const now = useStore(view)
   const system = useStore(systemStore)
+  const nameOf = namer(now.fields)
   const [theme, setTheme] = useState('')
   const themes = [...new Set(now.weighed.map((w) => w.margin.theme))]
   const shown = now.weighed.filter((w) => theme === '' || w.margin.theme === theme || w.margin.always)

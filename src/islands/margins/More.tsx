@@ -1,4 +1,3 @@
-import { allFields } from '@trochoid/compute/build/everything.ts'
 import { quantityOf, type Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { useEffect, useRef, useState } from 'preact/hooks'
@@ -18,8 +17,9 @@ export function More({ of, view, told }: { of: Weighed; view: Store<View>; told:
   // It may have been opened before the page came alive.
   useEffect(() => setOpen(fold.current?.open ?? false), [])
   const { margin } = of
+  const { fields, sheet } = view.get()
   const article = told.articles[margin.article]
-  const paths = [...new Set([...margin.rests.map((f) => f.path), ...margin.remedies.map((r) => r.field.path), ...of.missing])].filter((path) => allFields.has(path))
+  const paths = [...new Set([...margin.rests.map((f) => f.path), ...margin.remedies.map((r) => r.field.path), ...of.missing])].filter((path) => fields.has(path))
   return (
     <details ref={fold} onToggle={(e) => setOpen(e.currentTarget.open)} class="no-print">
       <summary class="small">{of.state === 'holds' ? 'Its numbers' : of.state === 'not known' ? 'What would tell' : 'Its numbers and remedies'}</summary>
@@ -27,7 +27,7 @@ export function More({ of, view, told }: { of: Weighed; view: Store<View>; told:
         <>
           <p class="small">{margin.settle} {article && <a href={article[0]}>{article[1]}</a>}</p>
           {(of.state === 'short' || of.state === 'tight') && margin.remedies.length > 0 && <Remedies of={of} view={view} />}
-          <div class="two">{paths.map((path) => <Entry key={path} field={allFields.get(path)!} sheet={view.get().sheet} system={system.get()} uid={`m-${of.id}`} brief />)}</div>
+          <div class="two">{paths.map((path) => <Entry key={path} field={fields.get(path)!} fields={fields} sheet={sheet} system={system.get()} uid={`m-${of.id}`} brief />)}</div>
           {!margin.always && <ThresholdField of={of} quantity={thresholdQuantity(of)} onChange={(value) => setThreshold(of.id, value)} />}
         </>
       )}

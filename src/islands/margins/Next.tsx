@@ -1,20 +1,20 @@
-import { allFields, margins } from '@trochoid/compute/build/everything.ts'
 import type { Worth } from '@trochoid/compute/build/measureNext.ts'
 import { useEffect, useState } from 'preact/hooks'
 import type { Store } from '../../state/store.ts'
 import { thresholds } from '../../state/thresholds.ts'
-import type { View } from '../../state/view.ts'
+import { namer, type View } from '../../state/view.ts'
 import { useStore } from '../parts/useStore.ts'
-import { ask } from '../work/ask.ts'
-import type { Told } from '../work/tasks.ts'
-import { nameOf } from './Margins.tsx'
+import { ask } from '../../state/solver/ask.ts'
+import type { Told } from '../../state/solver/tasks.ts'
 
 const shown = 12
 type Props = { view: Store<View>; first: readonly Worth[]; /** Where the glossary is. */ glossary: string }
 
 /** Unknowns and guesses, those first that settle most. Worked out in a worker, when asked. */
 export function Next({ view, first, glossary }: Props) {
-  const { sheet } = useStore(view)
+  const { sheet, fields, weighed } = useStore(view)
+  const nameOf = namer(fields)
+  const titleOf = (id: string): string => { const t = weighed.find((w) => w.id === id)?.margin.title ?? id; return t[0]!.toLowerCase() + t.slice(1) }
   const [found, setFound] = useState<{ worth: readonly Worth[]; sheet: View['sheet'] }>({ worth: first, sheet })
   const [progress, setProgress] = useState<number | null>(null)
   const [running, setRunning] = useState(false)
@@ -32,7 +32,7 @@ export function Next({ view, first, glossary }: Props) {
     <>
       <ol class={stale ? 'soft' : undefined}>
         {found.worth.slice(0, shown).map((w) => {
-          const field = allFields.get(w.field)
+          const field = fields.get(w.field)
           return <li key={w.field}><a href={`${glossary}#${field?.shape.id ?? ''}`}>{sentenceCase(nameOf(w.field))}</a>{w.kind === 'unknown' ? ' is not known' : ' is not measured'}{w.settles.length > 0 ? `: ${w.kind === 'unknown' ? 'waits for it' : 'it could tip'} ${w.settles.map(titleOf).join(', ')}.` : '.'}</li>
         })}
       </ol>
@@ -44,5 +44,4 @@ export function Next({ view, first, glossary }: Props) {
     </>
   )
 }
-const titleOf = (id: string): string => { const t = margins.find((m) => m.id === id)?.title ?? id; return t[0]!.toLowerCase() + t.slice(1) }
 const sentenceCase = (text: string): string => text[0]!.toUpperCase() + text.slice(1)

@@ -1,4 +1,3 @@
-import { allFields } from '@trochoid/compute/build/everything.ts'
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import { cureSentence, type Cure } from '@trochoid/compute/build/remedies.ts'
 import { useEffect, useState } from 'preact/hooks'
@@ -7,11 +6,11 @@ import type { Store } from '../../state/store.ts'
 import { system } from '../../state/system.ts'
 import { thresholds } from '../../state/thresholds.ts'
 import type { View } from '../../state/view.ts'
-import { ask } from '../work/ask.ts'
+import { ask } from '../../state/solver/ask.ts'
 
 /** How far each natural remedy must move, each carried through the whole model in a worker; typing anywhere stops it. */
 export function Remedies({ of, view }: { of: Weighed; view: Store<View> }) {
-  const { sheet, fine } = view.get()
+  const { sheet, fine, fields } = view.get()
   const [cures, setCures] = useState<readonly Cure[]>([])
   const [state, setState] = useState<'working' | 'done' | 'failed'>('working')
   useEffect(() => {
@@ -29,7 +28,7 @@ export function Remedies({ of, view }: { of: Weighed; view: Store<View> }) {
       <ul class="small">
         {cures.map((cure) => (
           <li key={cure.field}>
-            {cureSentence(cure, allFields.get(cure.field)!, system.get())}{' '}
+            {cureSentence(cure, fields.get(cure.field)!, system.get())}{' '}
             {cure.sheet && <button type="button" class="plain" onClick={() => change((now) => ({ ...now, entries: { ...now.entries, [cure.field]: cure.sheet!.entries[cure.field]! } }))}>Try it in the build</button>}
           </li>
         ))}

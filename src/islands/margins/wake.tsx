@@ -8,8 +8,8 @@ import { Margins, type Told } from './Margins.tsx'
 import { Next } from './Next.tsx'
 
 /** Makes the margins page live: from the build it was made with, or the reader's own. */
-export function wakeMargins(root: HTMLElement): void {
-  const view = follow()
+export async function wakeMargins(root: HTMLElement): Promise<void> {
+  const view = await follow()
   const told = JSON.parse(root.dataset.told!) as Told
   const first = JSON.parse(root.dataset.first!) as readonly Worth[]
   const same = builds.get().chosen === demoChosen

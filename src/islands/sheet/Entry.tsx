@@ -1,4 +1,3 @@
-import { allFields } from '@trochoid/compute/build/everything.ts'
 import type { Field as SheetField } from '@trochoid/compute/build/field.ts'
 import { setEntry, valueAt, type From, type Sheet } from '@trochoid/compute/build/sheet.ts'
 import { isQuantity } from '@trochoid/compute/quantity/quantity.ts'
@@ -13,10 +12,10 @@ import { written } from '../parts/say.ts'
 import { numberText, readTyped } from '../parts/typed.ts'
 import { Rows } from './Rows.tsx'
 
-type Props = { field: SheetField; sheet: Sheet; system: System; uid: string; /** Without note and way back: beneath a margin. */ brief?: true }
+type Props = { field: SheetField; fields: ReadonlyMap<string, SheetField>; sheet: Sheet; system: System; uid: string; /** Without note and way back: beneath a margin. */ brief?: true }
 
 /** One number of the build: what was typed, where it came from, a note. */
-export function Entry({ field, sheet, system, uid, brief }: Props) {
+export function Entry({ field, fields, sheet, system, uid, brief }: Props) {
   const { path, shape } = field
   const entry = sheet.entries[path]
   const value = valueAt(sheet, field)
@@ -30,7 +29,7 @@ export function Entry({ field, sheet, system, uid, brief }: Props) {
 
   const done = (text: string, r: Read | Refused) => {
     if (!r.ok) return setLocal({ text, unit, ...(r.fault === 'empty' ? {} : { fault: r }) })
-    const at = r.at === undefined ? null : readAt(field, r.at)
+    const at = r.at === undefined ? null : readAt(field, r.at, fields)
     if (at && !at.ok) return setLocal({ text, unit, fault: at })
     setLocal({ text, unit: r.unit, of: r.value, ...(r.doubt !== undefined && { doubt: r.doubt }) })
     put(r.value, text)
@@ -71,8 +70,8 @@ export function Entry({ field, sheet, system, uid, brief }: Props) {
 }
 
 /** The "at 3 bar" of "650 cc/min at 3 bar", for the field that keeps it. */
-function readAt(field: SheetField, text: string): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string } {
-  const other = field.at === undefined ? undefined : allFields.get(field.at)
+function readAt(field: SheetField, text: string, fields: ReadonlyMap<string, SheetField>): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string } {
+  const other = field.at === undefined ? undefined : fields.get(field.at)
   if (!other || !isQuantity(other.shape)) return { ok: false, says: `This field takes no “at ${text}”.` }
   const r = read(text, other.shape)
   return r.ok === 'arithmetic' ? { ok: false, says: `Write what follows “at” as a plain number with its unit.` } : r

@@ -1,13 +1,19 @@
-import type { Thresholds } from '@trochoid/compute/build/margins.ts'
+import type { Thresholds, Weighed } from '@trochoid/compute/build/margins.ts'
+import type { Field } from '@trochoid/compute/build/field.ts'
 import type { Worth } from '@trochoid/compute/build/measureNext.ts'
+import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Cure } from '@trochoid/compute/build/remedies.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 
-/** What a page asks of the worker: ids and numbers cross, never functions. */
+/** What a page asks of the solver: ids, numbers and declarations cross, never functions. */
 export type Task =
+  | { readonly kind: 'fields' }
+  | { readonly kind: 'look'; readonly turn: number; readonly sheet: Sheet; readonly thresholds: Thresholds; /** Over all speeds, or as few as typing allows. */ readonly fine: boolean }
   | { readonly kind: 'remedies'; readonly margin: string; readonly sheet: Sheet; readonly thresholds: Thresholds }
   | { readonly kind: 'next'; readonly sheet: Sheet; readonly thresholds: Thresholds }
 export type Told =
+  | { readonly kind: 'fields'; readonly fields: readonly Field[] }
+  | { readonly kind: 'look'; readonly turn: number; readonly solved: Solved; readonly weighed: readonly Weighed[] }
   | { readonly kind: 'cure'; readonly cure: Cure }
   | { readonly kind: 'progress'; readonly done: number; readonly all: number }
   | { readonly kind: 'worth'; readonly worth: readonly Worth[] }
