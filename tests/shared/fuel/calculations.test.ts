@@ -3,13 +3,17 @@ import { NoAnswer, run, type AnyCalculation, type Values } from '@trochoid/compu
 import { startValues } from '@trochoid/compute/calculation/samples.ts'
 import fuelPump from '@trochoid/compute/fuel/fuelPump.calc.ts'
 import hoseBore from '@trochoid/compute/fuel/hoseBore.calc.ts'
+import fuelBlend from '@trochoid/compute/fuel/fuelBlend.calc.ts'
 import idlePulse from '@trochoid/compute/fuel/idlePulse.calc.ts'
 import injectorDuty from '@trochoid/compute/fuel/injectorDuty.calc.ts'
 import injectorSizing from '@trochoid/compute/fuel/injectorSizing.calc.ts'
+import injectorFlowAtPressure from '@trochoid/compute/fuel/injectorFlowAtPressure.calc.ts'
 import lineLoss from '@trochoid/compute/fuel/lineLoss.calc.ts'
 import railPressure from '@trochoid/compute/fuel/railPressure.calc.ts'
 import regulatorBypass from '@trochoid/compute/fuel/regulatorBypass.calc.ts'
+import sessionFuel from '@trochoid/compute/fuel/sessionFuel.calc.ts'
 import twoStagePlan from '@trochoid/compute/fuel/twoStagePlan.calc.ts'
+import vapourMargin from '@trochoid/compute/fuel/vapourMargin.calc.ts'
 
 const with_ = (of: AnyCalculation, values: Values) => run(of, { ...startValues(of), ...values }).outputs
 const rpm = (x: number): number => (x * Math.PI) / 30
@@ -29,33 +33,6 @@ test('with the regulator before the rails both losses are missing at the last no
 test('an unreferenced regulator gives way to boost', () => {
   const out = with_(railPressure, { setting: 3.5e5, reference: 'atmosphere', place: 'after', manifold: 2e5, outside: 1e5, feedLoss: 0, linkLoss: 0 })
   expect(out['lastDrop']).toBeCloseTo(2.5e5, 6)
-})
-test('both stages together inject the fuel of the charge', () => {
-  const x = { ...startValues(twoStagePlan), ...full } as Record<string, number>
-  for (const manifold of [9e4, 1.06e5, 1.2e5, 2e5]) {
-    const out = with_(twoStagePlan, { ...full, manifold })
-    const rate = (flow: number, rated: number): number => flow * Math.sqrt(3.5e5 / rated) * Math.sqrt(x['ratedDensity']! / 725) * 725
-    const primary = (out['primaryPulse']! - x['primaryDeadTime']!) * rate(x['primaryFlow']!, x['primaryRatedDrop']!)
-    const secondary = out['secondaryPulse']! === 0 ? 0 : (out['secondaryPulse']! - x['secondaryDeadTime']!) * rate(x['secondaryFlow']!, x['secondaryRatedDrop']!)
-    expect((primary + secondary) / full.fuel).toBeCloseTo(1, 9)
-  }
-})
-test('secondaries rest below hand-over and never ask less than they repeat above it', () => {
-  expect(with_(twoStagePlan, { ...full, manifold: 1e5 })['secondaryPulse']).toBe(0)
-  const smallest = startValues(twoStagePlan)['secondarySmallest'] as number
-  for (let manifold = 1.05e5; manifold < 2e5; manifold += 1e3) expect(with_(twoStagePlan, { ...full, manifold })['secondaryPulse']).toBeGreaterThanOrEqual(smallest * (1 - 1e-12))
-})
-test('after the width the stages differ by their dead times alone', () => {
-  const out = with_(twoStagePlan, full)
-  const x = startValues(twoStagePlan) as Record<string, number>
-  expect(out['primaryPulse']! - x['primaryDeadTime']!).toBeCloseTo(out['secondaryPulse']! - x['secondaryDeadTime']!, 12)
-  expect(out['worstDuty']).toBe(Math.max(out['primaryDuty']!, out['secondaryDuty']!))
-})
-test('larger secondaries shorten their pulse at hand-over; a later hand-over lengthens it', () => {
-  const at = (change: Values): number => with_(twoStagePlan, { ...full, ...change })['secondaryPulseAtHandover']!
-  expect(at({ secondaryFlow: 4e-5 })).toBeLessThan(at({}))
-  expect(at({ start: 1.3e5 })).toBeGreaterThan(at({}))
-  expect(at({ manifold: 1.05e5, handoverLambda: 0.79, fuel: 90e-6 })).toBeCloseTo(with_(twoStagePlan, { ...full, manifold: 1.4e5, fuel: 90e-6 })['secondaryPulse']!, 9)
 })
 test('what cannot be fed has no answer, and says why', () => {
   expect(() => with_(twoStagePlan, { ...full, primaries: 0 })).toThrow(NoAnswer)
@@ -102,4 +79,37 @@ test('what the pump gives and the engine does not burn has to go back', () => {
   const out = with_(regulatorBypass, { pumped: 9e-5, used: 1e-6, fullFlow: 1.4e-4, manifold: 45e3, outside: 1e5, density: 725 })
   expect(out['returned']).toBeCloseTo(8.9e-5, 15)
   expect(with_(regulatorBypass, { pumped: 9e-5, used: 1e-6, fullFlow: 1.4e-4, manifold: 45e3, outside: 1e5, density: 725, reference: 'atmosphere' })['capacity']).toBeGreaterThan(out['capacity']!)
+})
+test('at idle a regulator that sees outside air pushes more through the nozzle, so the pulse is shorter', () => {
+  const of = (reference: string): number => with_(idlePulse, { reference, density: 725, manifold: 45e3, outside: 1e5 })['pulse']!
+  expect(of('atmosphere')).toBeLessThan(of('manifold'))
+  const open = (reference: string): number => of(reference) - (startValues(idlePulse)['deadTime'] as number)
+  expect(open('manifold') / open('atmosphere')).toBeCloseTo(Math.sqrt((3.5e5 + 0.55e5) / 3.5e5), 9)
+  const largest = (reference: string): number => with_(injectorSizing, { reference, density: 725, idleManifold: 45e3, outside: 1e5 })['largest']!
+  expect(largest('manifold') / largest('atmosphere')).toBeCloseTo(Math.sqrt((3.5e5 + 0.55e5) / 3.5e5), 9)
+})
+test('the rating asked for full load fills just the share of the turn that was allowed', () => {
+  const { needed } = with_(injectorSizing, { ...full, duty: 0.85 })
+  const x = startValues(injectorSizing) as Record<string, number>
+  const out = with_(injectorDuty, { ...full, ratedFlow: needed!, ratedDrop: x['ratedDrop']!, deadTime: x['deadTime']! })
+  expect(out['duty']).toBeCloseTo(0.85, 9)
+})
+test('volume flow is mass flow over the density at running temperature', () => {
+  const out = with_(fuelBlend, { massFlow: 0.04 })
+  expect(out['volumeFlow']! * out['density']!).toBeCloseTo(0.04, 12)
+  expect(with_(fuelBlend, { massFlow: 0.04, temperature: 340 })['volumeFlow']).toBeGreaterThan(out['volumeFlow']!)
+})
+test('mass flow of one injector is its volume flow times density', () => {
+  const out = with_(injectorFlowAtPressure, { drop: 3e5, density: 684 })
+  expect(out['flow']).toBeCloseTo(startValues(injectorFlowAtPressure)['ratedFlow'] as number, 15)
+  expect(out['massFlow']).toBeCloseTo(684 * out['flow']!, 12)
+})
+test('a session on the usable fuel uses just that', () => {
+  const out = with_(sessionFuel, { fullFlow: 6e-5 })
+  expect(with_(sessionFuel, { fullFlow: 6e-5, time: out['lasts']! })['fuel']).toBeCloseTo(out['usable']!, 12)
+})
+test('the reserve against boiling is what the rail holds, absolute, less the vapour pressure', () => {
+  const out = with_(vapourMargin, { held: 2.5e5, outside: 1e5 })
+  expect(out['pressure']).toBe(3.5e5)
+  expect(out['reserve']).toBeCloseTo(3.5e5 - out['vapour']!, 6)
 })
