@@ -15,6 +15,18 @@ export const checks: readonly Check[] = [
     source: 'Published worked sheet for ASTM D341 with ν + 0.7, absolute temperature taken as t + 273', confidence: 'confirmed by search',
   },
   {
+    id: 'oil-d341-vg32', of: 'd341-line',
+    in: { viscosity1: '32 mm²/s', temperature1: '313 K', viscosity2: '5.4 mm²/s', temperature2: '373 K' },
+    out: { intercept: { value: 9.5259, unit: '1', tolerance: 0.0001 }, slope: { value: 3.7449, unit: '1', tolerance: 0.0001 } },
+    source: 'Published worked sheet for ASTM D341 with ν + 0.7, absolute temperature taken as t + 273: the term for thin liquids adds nothing at these viscosities', confidence: 'confirmed by search',
+  },
+  {
+    id: 'oil-d341-vg32-at-80', of: 'd341-viscosity',
+    in: { intercept: 9.5259, slope: 3.7449, temperature: '353 K' },
+    out: { out: { value: 8.5, unit: 'mm²/s', tolerance: 0.05 } },
+    source: 'Published worked sheet for ASTM D341 with ν + 0.7, absolute temperature taken as t + 273: the term for thin liquids adds nothing at these viscosities', confidence: 'confirmed by search',
+  },
+  {
     id: 'oil-blend-walther', of: 'walther-blend',
     in: { share: 0.5, viscosity1: '100 mm²/s', viscosity2: '10 mm²/s' },
     out: { out: { value: 26.5852, unit: 'mm²/s', tolerance: 0.001 } },
