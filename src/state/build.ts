@@ -16,9 +16,19 @@ fromOtherTabs(buildsKey, () => {
   if (kept.found === 'value') builds.set(kept.value)
 })
 
-function keep(next: Builds): void {
+function keep(next: Builds, step = true): void {
+  if (step) { past.push(builds.get()); if (past.length > furthest) past.shift() }
+  undoable.set(past.length > 0)
   builds.set(next)
   saved.set(save(buildsKey, next))
+}
+/** What was there before each change of this visit; a change is a patch over what is shared, so this costs little. */
+const past: Builds[] = []
+const furthest = 100
+export const undoable: Store<boolean> = store(false)
+export function undo(): void {
+  const before = past.pop()
+  if (before) keep(before, false)
 }
 
 export const demoSheets: Readonly<Record<string, Sheet>> = demos

@@ -1,0 +1,45 @@
+import type { Field } from '@trochoid/compute/build/field.ts'
+import { hydrate, render } from 'preact'
+import { builds, sheetOf } from '../../state/build.ts'
+import { demoChosen } from '../../state/own.ts'
+import { allFields } from '../../state/solver/look.ts'
+import { system } from '../../state/system.ts'
+import { useStore } from '../parts/useStore.ts'
+import { Desk, Progress } from './Desk.tsx'
+import { Entry } from './Entry.tsx'
+
+/** Makes the build sheet live: its head at once, the fields of a section when it is open. */
+export async function wakeSheet(root: HTMLElement): Promise<void> {
+  const fields = await allFields()
+  const same = builds.get().chosen === demoChosen
+  const draw = same ? hydrate : (what: Parameters<typeof render>[0], place: Element) => { place.replaceChildren(); render(what, place) }
+  draw(<Desk margins={root.dataset.margins!} fields={fields} />, root.querySelector('[data-part=desk]')!)
+  for (const section of root.querySelectorAll<HTMLDetailsElement>('details[data-section]')) {
+    const places = [...section.querySelectorAll<HTMLElement>('[data-field]')]
+    const own = places.flatMap((place) => { const f = fields.get(place.dataset.field!); return f ? [f] : [] })
+    draw(<Known fields={own} />, section.querySelector('[data-part=known]')!)
+    const wake = () => {
+      if (!section.open || section.dataset.woken !== undefined) return
+      section.dataset.woken = ''
+      const still = builds.get().chosen === demoChosen
+      for (const place of places) {
+        const field = fields.get(place.dataset.field!)
+        if (!field) continue
+        if (!still || system.get() !== 'metric') place.replaceChildren()
+        ;(still && system.get() === 'metric' ? hydrate : render)(<OwnEntry field={field} fields={fields} />, place)
+      }
+    }
+    section.addEventListener('toggle', wake)
+    wake()
+  }
+}
+
+function OwnEntry({ field, fields }: { field: Field; fields: ReadonlyMap<string, Field> }) {
+  const now = useStore(builds)
+  const shown = useStore(system)
+  // A field begins anew with another build or other units: what was typed belongs to what it was typed for.
+  return <Entry key={`${now.chosen}${shown}`} field={field} fields={fields} sheet={sheetOf(now)} system={shown} uid="f" />
+}
+function Known({ fields }: { fields: readonly Field[] }) {
+  return <Progress sheet={sheetOf(useStore(builds))} fields={fields} />
+}
