@@ -10,7 +10,7 @@ export const about = {
   out: fanPressureOf,
   equation: 'shutOff * max(0, 1 - (flow / freeFlow)^2)',
   source: ['common-practice', 'parabola through two points of the fan’s curve'],
-  sample: { shutOff: [10, 1500], freeFlow: [0.1, 6] },
+  sample: { shutOff: [10, 1500], flow: [0, 2], freeFlow: [2.1, 6] },
 } as const satisfies About
 
 export const fanPressure = formula<typeof about>('fan-pressure', {}, ({ flow, shutOff, freeFlow }) => (freeFlow > 0 ? shutOff * Math.max(0, 1 - (flow / freeFlow) ** 2) : 0))
