@@ -3,8 +3,11 @@ import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import type { System } from '@trochoid/compute/quantity/write.ts'
 import type { ComponentType } from 'preact'
 
-/** What a figure may draw from: one build and what its coupled solve found. `point` is the point of greatest power, with idle and build values beneath. */
-export type Build = { readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>> }
+/**
+ * What a figure may draw from: one build and what its coupled solve found. `point` is the point of greatest power, with idle and build
+ * values beneath; `beside` are the solves of the sheets that the figure asked for beside it, in their order.
+ */
+export type Build = { readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>>; readonly beside: readonly Solved[] }
 export type Table = { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
 
 /**
@@ -13,6 +16,8 @@ export type Table = { readonly head: readonly string[]; readonly rows: readonly 
  */
 export type Figure<D> = {
   readonly title: string
+  /** Sheets to be solved beside the one shown, for a figure that compares: the same build elsewhere. */
+  readonly beside?: (sheet: Sheet) => readonly Sheet[]
   /** The numbers, SI, taken from a build. */
   readonly from: (build: Build) => D
   /** What is to be seen, in words. */

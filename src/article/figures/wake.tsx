@@ -2,6 +2,7 @@ import { demoPoint } from '@trochoid/compute/build/demo.ts'
 import { render } from 'preact'
 import { builds, isOwn, sheetOf } from '../../state/build.ts'
 import { solvedOwn } from '../../state/ownValues.ts'
+import { look } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
 import { loadFigure } from './all.ts'
 import { Parts } from './Parts.tsx'
@@ -12,7 +13,9 @@ export async function redraw(place: HTMLElement): Promise<void> {
   const figure = await loadFigure(id)
   const draw = async () => {
     const solved = await solvedOwn()
-    const data = figure.from({ sheet: sheetOf(builds.get()), solved, point: demoPoint(solved) })
+    const sheet = sheetOf(builds.get())
+    const beside = await Promise.all((figure.beside?.(sheet) ?? []).map(async (other) => (await look(other)).solved))
+    const data = figure.from({ sheet, solved, point: demoPoint(solved), beside })
     place.closest('figure')?.querySelector('[data-whose]')?.replaceChildren(isOwn(builds.get()) ? 'Drawn from your build.' : 'Drawn from an invented build.')
     render(<Parts figure={figure} data={data} system={system.get()} id={id} />, place)
   }
