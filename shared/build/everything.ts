@@ -56,6 +56,7 @@ import fuelPumpFlowMargin from '../fuel/fuelPumpFlow.margin.ts'
 import injectorClosingWindowMargin from '../fuel/injectorClosingWindow.margin.ts'
 import injectorDriverCurrentMargin from '../fuel/injectorDriverCurrent.margin.ts'
 import lastInjectorPressureMargin from '../fuel/lastInjectorPressure.margin.ts'
+import primaryDutyHandoverMargin from '../fuel/primaryDutyHandover.margin.ts'
 import primaryPulseIdleMargin from '../fuel/primaryPulseIdle.margin.ts'
 import regulatorBypassIdleMargin from '../fuel/regulatorBypassIdle.margin.ts'
 import secondaryPulseHandoverMargin from '../fuel/secondaryPulseHandover.margin.ts'
@@ -82,5 +83,5 @@ export const chain = chainOf([
 
 /** Every link of the chain that is weighed. */
 export const margins: readonly Margin[] = [
-  knockMargin, manifoldSensorRangeMargin, sparkMargin, actuatorMargin, backPressureMargin, chargeTemperatureMargin, hotSideMargin, mapMargin, thresholdMargin, wastegateMargin, fuelPumpFlowMargin, injectorClosingWindowMargin, injectorDriverCurrentMargin, lastInjectorPressureMargin, primaryPulseIdleMargin, regulatorBypassIdleMargin, secondaryPulseHandoverMargin, sessionFuelMargin, vapourHotStopMargin, bearingsMargin, sealsMargin, supplyMargin, boilMarginMargin, coolantTemperatureMargin, clutchMargin, drivelineMargin, flywheelMargin,
+  knockMargin, manifoldSensorRangeMargin, sparkMargin, actuatorMargin, backPressureMargin, chargeTemperatureMargin, hotSideMargin, mapMargin, thresholdMargin, wastegateMargin, fuelPumpFlowMargin, injectorClosingWindowMargin, injectorDriverCurrentMargin, lastInjectorPressureMargin, primaryDutyHandoverMargin, primaryPulseIdleMargin, regulatorBypassIdleMargin, secondaryPulseHandoverMargin, sessionFuelMargin, vapourHotStopMargin, bearingsMargin, sealsMargin, supplyMargin, boilMarginMargin, coolantTemperatureMargin, clutchMargin, drivelineMargin, flywheelMargin,
 ].flat()

@@ -15,7 +15,7 @@ export default margin({
   tight: 0.15,
   rests: [pumpRatedFlow, pumpSecondFlow, pumpWiringDrop],
   remedies: [
-    { field: pumpSecondFlow, move: 'up', says: 'A pump that gives more near the pressure it works at.' },
+    { field: pumpRatedFlow, move: 'up', says: 'A larger pump.' },
     { field: pumpNumber, move: 'up', says: 'A second pump beside the first.' },
     { field: pumpWiringDrop, move: 'down', says: 'Thicker cable and a relay near the pump bring its voltage back.' },
   ],

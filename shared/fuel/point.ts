@@ -27,6 +27,7 @@ export const at = {
   worstDuty: pointValue('fuel.worstDuty', dutyCycle, 'Duty of the stage that is open longest'),
   closingTime: pointValue('fuel.closingTime', closingTime),
   secondaryPulseAtHandover: pointValue('fuel.secondaryPulseAtHandover', pulseWidth, 'Pulse of a secondary at hand-over'),
+  primaryDutyAtHandover: pointValue('fuel.primaryDutyAtHandover', dutyCycle, 'Duty of the primaries alone just below hand-over'),
   vapourPressure: pointValue('fuel.vapourPressure', vapourPressure, 'Vapour pressure in the rail after a hot stop'),
   heldPressure: pointValue('fuel.heldPressure', vapourPressure, 'Absolute pressure held in the stopped rail'),
   driverCurrent: pointValue('fuel.driverCurrent', driverCurrent),

@@ -36,7 +36,7 @@ export default calculation({
   },
   out: {
     turn: at.turnTime, primaryPulse: at.primaryPulse, primaryDuty: at.primaryDuty, secondaryPulse: at.secondaryPulse, secondaryDuty: at.secondaryDuty,
-    worstDuty: at.worstDuty, closing: at.closingTime, secondaryPulseAtHandover: at.secondaryPulseAtHandover, off: handoverPressure,
+    worstDuty: at.worstDuty, closing: at.closingTime, secondaryPulseAtHandover: at.secondaryPulseAtHandover, primaryDutyAtHandover: at.primaryDutyAtHandover, off: handoverPressure,
   },
   curve: ['manifold', 'secondaryPulse'],
   answer(x) {
@@ -62,13 +62,15 @@ export default calculation({
       worstDuty: largerDuty({ primary: primaryDuty, secondary: secondaryDuty }),
       closing: closingTimeLeft({ turn, primary: primaryPulse, secondary: secondaryPulse }),
       secondaryPulseAtHandover: pulseFor({ fuel: stagePart({ fuel: there, share: fullShare }), flow: secondaryRate, deadTime: x.secondaryDeadTime }),
+      primaryDutyAtHandover: dutyOf({ pulse: pulseFor({ fuel: there, flow: primaryRate, deadTime: x.primaryDeadTime }), turn }),
       off: switchOffPressure({ start, hysteresis: x.hysteresis }),
     }
   },
   says: ({ secondaryPulse, secondaryPulseAtHandover, secondarySmallest, worstDuty }) => {
     const stages = secondaryPulse > 0 ? 'Primaries are open {primaryPulse} and secondaries {secondaryPulse} of a turn of {turn}.' : 'The primaries alone are open {primaryPulse} of a turn of {turn}; the secondaries rest.'
     const room = worstDuty > 1 ? ' That is more than a whole turn: the fuel does not get in.' : ' {closing} is left for closing.'
-    return stages + room + (secondaryPulseAtHandover < secondarySmallest
+    if (Number.isNaN(secondaryPulseAtHandover)) return stages + room + ' There are no secondaries to hand over to.'
+    return stages + room + ' Just below hand-over, at {start}, the primaries alone would be open {primaryDutyAtHandover} of it.' + (secondaryPulseAtHandover < secondarySmallest
       ? ' At hand-over the secondaries’ full share would be {secondaryPulseAtHandover}, less than they repeat: they are held at {secondarySmallest} and the primaries step down by the same fuel, so mixture there rests on the primaries alone.'
       : ' At hand-over the secondaries’ full share is {secondaryPulseAtHandover}, above the {secondarySmallest} that they repeat.')
   },

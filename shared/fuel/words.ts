@@ -96,7 +96,7 @@ export const reasons = {
   secondariesPerRotor: 'One large injector per rotor farther upstream: common practice, no source.',
   ratedFluidDensity: 'n-Heptane at 20 °C, the usual test fluid, 684 kg/m³.',
   longestDuty: 'A whole turn is the physical end; the margin turns tight where less than 15 % is left, as common practice asks.',
-  handoverStart: 'Just above outside pressure at sea level, so that cruising stays on the primaries: common practice, no source.',
+  handoverStart: 'Above what cruising asks and just below outside pressure, so that the primaries are not overrun at high shaft speed: common practice, no source.',
   handoverBlend: 'A middle figure: common practice, no source.',
   handoverLambda: 'Leaner than full throttle, as hand-over comes at part load: common practice, no source.',
   handoverHysteresis: 'Enough that a steady throttle does not switch the stage on and off: common practice, no source.',

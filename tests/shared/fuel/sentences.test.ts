@@ -21,9 +21,10 @@ const back = { pumped: 9e-5, used: 1e-6, manifold: 45e3, outside: 1e5, density: 
 /** Each sentence that can be said, by numbers that lead to it. */
 const said: readonly (readonly [AnyCalculation, Values, RegExp])[] = [
   [twoStagePlan, full, /^Primaries are open .* is left for closing\. .* above the/],
-  [twoStagePlan, { ...full, manifold: 8e4, handoverLambda: 0.9 }, /^The primaries alone .* secondaries rest/],
+  [twoStagePlan, { ...full, manifold: 8e4 }, /^The primaries alone .* secondaries rest/],
   [twoStagePlan, { ...full, fuel: 400e-6 }, /more than a whole turn/],
   [twoStagePlan, { ...full, secondarySmallest: 5e-3, secondaryFlow: 6e-5 }, /less than they repeat/],
+  [twoStagePlan, { ...full, secondaries: 0 }, /no secondaries to hand over to/],
   [injectorDuty, { ...full, fuel: 30e-6 }, /One shaft turn is all there is/],
   [injectorDuty, { ...full, fuel: 300e-6 }, /cannot feed it/],
   [idlePulse, { density: 725 }, /longer than the shortest/],
