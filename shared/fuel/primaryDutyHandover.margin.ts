@@ -19,6 +19,6 @@ export default margin({
     { field: primaryFlow, move: 'up', says: 'Larger primaries need less of the turn, and idle on a shorter pulse.' },
     { field: regulatorSetting, move: 'up', says: 'More pressure passes more fuel in the same time, and asks more of the pump.' },
   ],
-  says: 'At {speed} and part throttle, just before the secondaries come in, the primaries alone are open {demand} of each shaft turn; {capacity} is allowed, which leaves {margin} for closing.',
+  says: 'At {speed} and part throttle, just before the secondaries come in, the primaries alone are open {demand} of each shaft turn; {capacity} is allowed: {margin}.',
   settle: 'Hold the highest shaft speed at the manifold pressure of hand-over and log the pulse of the primaries.',
 })
