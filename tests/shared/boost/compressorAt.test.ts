@@ -175,3 +175,34 @@ test('an equal map in another object reads the same', () => {
   const copy = structuredClone(mediumMap)
   expect(at(copy, 0.3, 2.1)).toEqual(at(mediumMap, 0.3, 2.1))
 })
+test('an efficiency that would fall below a fifth bends off towards a tenth', () => {
+  const map = structuredClone(mediumMap)
+  const efficiencies = [0.5, 0.7, 0.9, 1.2, 1.6, 2.2].map((flow) => at(map, flow, 1.2).efficiency)
+  efficiencies.slice(1).forEach((e, i) => expect(e).toBeLessThan(efficiencies[i]!))
+  expect(efficiencies.at(-1)!).toBeLessThan(0.2)
+  expect(efficiencies.at(-1)!).toBeGreaterThan(0.1)
+})
+test('lines that lie level, or that end at ratio 1, still lead on beyond their ends', () => {
+  const level: CompressorMap = {
+    name: 'Invented level lines', referenceTemperature: 298.15, referencePressure: 1e5,
+    lines: [
+      { speed: 6000, flow: [0.05, 0.1, 0.15], ratio: [1.3, 1.3, 1], efficiency: [0.6, 0.7, 0.5] },
+      { speed: 9000, flow: [0.08, 0.15, 0.22], ratio: [1.8, 1.8, 1.8], efficiency: [0.6, 0.7, 0.6] },
+      { speed: 12000, flow: [0.12, 0.2, 0.28], ratio: [2.6, 2.6, 2.2], efficiency: [0.6, 0.7, 0.5] },
+    ],
+  }
+  expect(readMap(level, 'map')).toMatchObject({ ok: true })
+  for (const [flow, ratio, outside] of [[0.04, 1.3, 1], [0.1, 1.3, 0], [0.21, 1.05, 2], [0.1, 1.8, 0], [0.25, 1.5, 2], [0.2, 2.9, 3]] as const) {
+    const read = at(level, flow, ratio)
+    for (const value of Object.values(read)) expect(Number.isFinite(value)).toBe(true)
+    expect(read.outside, `${flow} ${ratio}`).toBe(outside)
+  }
+  expect(at(level, 0.15, 1.8).speed).toBeCloseTo(9000, 0)
+})
+test('a line of three points is read along a smooth curve, not along its chords', () => {
+  const map = structuredClone(measured)
+  const [a, b] = [map.lines[0]!.flow[1]!, map.lines[0]!.flow[2]!]
+  const chord = (map.lines[0]!.ratio[1]! + map.lines[0]!.ratio[2]!) / 2
+  // The line bows out above its chord on the way to choke, so that the chord's middle belongs to a lower speed.
+  expect(at(map, (a + b) / 2, chord).speed).toBeLessThan(map.lines[0]!.speed)
+})
