@@ -5,7 +5,7 @@ const weights = 'IUPAC abridged standard atomic weights, 2021'
 export const carbonMass: Constant = { name: 'molar mass of carbon', symbol: 'M_C', value: 12.011e-3, unit: 'kg/mol', source: weights }
 export const hydrogenMass: Constant = { name: 'molar mass of hydrogen', symbol: 'M_H', value: 1.008e-3, unit: 'kg/mol', source: weights }
 export const oxygenMass: Constant = { name: 'molar mass of oxygen', symbol: 'M_O', value: 15.999e-3, unit: 'kg/mol', source: weights }
-export const airMass: Constant = { name: 'molar mass of dry air', symbol: 'M_a', value: 28.9647e-3, unit: 'kg/mol', source: 'ISO 2533:1975 (28.964 420); 28.9647 by AGA 8 composition' }
+export const airMass: Constant = { name: 'molar mass of dry air', symbol: 'M_a', value: 28.96442e-3, unit: 'kg/mol', source: 'ISO 2533:1975: 28.964 420 kg/kmol' }
 export const oxygenInAir: Constant = { name: 'oxygen in dry air, share of moles', symbol: 'x_O2', value: 0.2095, unit: '1', source: 'Heywood, Internal Combustion Engine Fundamentals (1988), section 3.2: 20.95 %' }
 /** Energies of formation at 25 °C of what a fuel burns to. */
 export const carbonDioxideFormation: Constant = { name: 'energy of formation of carbon dioxide', symbol: 'h_CO2', value: -393474, unit: 'J/mol', source: 'Active Thermochemical Tables by way of chemicals 1.5.2' }

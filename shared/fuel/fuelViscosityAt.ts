@@ -11,6 +11,7 @@ export const about = {
   units: { temperature: 'K', out: 'Pa s', viscosity20: 'Pa s' },
   equation: 'viscosity20 * exp(3.68 * (293 / temperature - 1))',
   source: ['white-fluid', 'table A.3: exponential fit of gasoline, within 6 % from 0 to 100 °C'],
+  notes: 'Ethanol is thicker than petrol and is left out; the loss of a line in turbulent flow hardly depends on it.',
 } as const satisfies About
 
 export const fuelViscosityAt = formula<typeof about>('fuel-viscosity-at', { temperature: [degC(0), degC(100)] }, ({ viscosity20, temperature }) => viscosity20 * Math.exp(3.68 * (293 / temperature - 1)))
