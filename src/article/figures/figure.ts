@@ -1,3 +1,4 @@
+import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import type { System } from '@trochoid/compute/quantity/write.ts'
@@ -5,9 +6,13 @@ import type { ComponentType } from 'preact'
 
 /**
  * What a figure may draw from: one build and what its coupled solve found. `point` is the point of greatest power, with idle and build
- * values beneath; `beside` are the solves of the sheets that the figure asked for beside it, in their order.
+ * values beneath; `weighed` are its margins. `beside` are the solves of the sheets that the figure asked for beside it, in their order, and
+ * `weighedBeside` the margins of each.
  */
-export type Build = { readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>>; readonly beside: readonly Solved[] }
+export type Build = {
+  readonly sheet: Sheet; readonly solved: Solved; readonly point: Readonly<Record<string, number>>; readonly weighed: readonly Weighed[]
+  readonly beside: readonly Solved[]; readonly weighedBeside: readonly (readonly Weighed[])[]
+}
 export type Table = { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
 
 /**

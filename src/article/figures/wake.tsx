@@ -1,7 +1,7 @@
 import { demoPoint } from '@trochoid/compute/build/demo.ts'
 import { render } from 'preact'
 import { builds, isOwn, sheetOf } from '../../state/build.ts'
-import { solvedOwn } from '../../state/ownValues.ts'
+import { lookedOwn } from '../../state/ownValues.ts'
 import { look } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
 import { loadFigure } from './all.ts'
@@ -12,10 +12,10 @@ export async function redraw(place: HTMLElement): Promise<void> {
   const id = place.dataset.figure!
   const figure = await loadFigure(id)
   const draw = async () => {
-    const solved = await solvedOwn()
+    const { solved, weighed } = await lookedOwn()
     const sheet = sheetOf(builds.get())
-    const beside = await Promise.all((figure.beside?.(sheet) ?? []).map(async (other) => (await look(other)).solved))
-    const data = figure.from({ sheet, solved, point: demoPoint(solved), beside })
+    const others = await Promise.all((figure.beside?.(sheet) ?? []).map((other) => look(other)))
+    const data = figure.from({ sheet, solved, point: demoPoint(solved), weighed, beside: others.map((o) => o.solved), weighedBeside: others.map((o) => o.weighed) })
     place.closest('figure')?.querySelector('[data-whose]')?.replaceChildren(isOwn(builds.get()) ? 'Drawn from your build.' : 'Drawn from an invented build.')
     render(<Parts figure={figure} data={data} system={system.get()} id={id} />, place)
   }
