@@ -4,6 +4,8 @@ import preact from '@astrojs/preact'
 import { satteri } from '@astrojs/markdown-satteri'
 import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
+import { groups } from './scripts/bundle/chunks.ts'
+import { withoutWords } from './scripts/bundle/withoutWords.ts'
 import { base, outDir } from './scripts/root.ts'
 
 export default defineConfig({
@@ -41,5 +43,10 @@ export default defineConfig({
       // The search engine is compiled from WebAssembly in the page.
       scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
     },
+  },
+  vite: {
+    worker: { format: 'es', plugins: () => [withoutWords()] },
+    // Lists of what each file wants next would outweigh the files: their names are random and do not compress.
+    environments: { client: { build: { modulePreload: false, rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

@@ -7,7 +7,7 @@ import { store, type Store } from './store.ts'
 const first = loadBuilds()
 export const builds: Store<Builds> = store(first.found === 'value' ? first.value : { chosen: demoChosen, own: {} })
 /** What became of the last save: said to the reader when it is not `saved`. */
-export const saved: Store<Saved | 'damaged' | null> = store<Saved | 'damaged' | null>(first.found === 'damaged' ? 'damaged' : first.found === 'blocked' ? 'blocked' : null)
+export const saved: Store<Saved | 'damaged' | null> = store<Saved | 'damaged' | null>(first.found === 'damaged' ? 'damaged' : first.found === 'blocked' && typeof document !== 'undefined' ? 'blocked' : null)
 /** What could not be read of the store, for the reader to fetch. */
 export const damaged: string | null = first.found === 'damaged' ? first.text : null
 

@@ -12,7 +12,7 @@ import { viscosityAt150 } from '@trochoid/compute/oil/viscosityAt150.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -49,7 +49,7 @@ export default figure<Data>({
   summary(data, system) {
     if (!data) return 'The film of this build could not be worked out, so nothing is drawn.'
     const h = shown(filmThickness, system), c = shown(diametralClearance, system)
-    return `Rotor bearing under inertia at ${shown(shaftSpeed, system).say(data.speed)}, oil at ${shown(oilTemperature, system).say(data.supply)}. At ${c.say(data.here)} the oil in the sump leaves ${h.say(data.now)}; ${h.say(data.wanted)} is wanted over the roughness. A wider bearing needs a higher line for the same film. Each grade is drawn at the thinnest oil that may carry it. Every line takes oil at the same temperature: what a wider gap cools and what it costs in pressure is not in it.`
+    return `Rotor bearing under inertia at ${shown(shaftSpeed, system).say(data.speed)}, oil at ${shown(oilTemperature, system).say(data.supply)}. At ${c.say(data.here)} the oil in the sump leaves ${h.say(data.now)}; ${h.say(data.wanted)} is wanted over the roughness. A wider bearing needs a higher line for the same film. Where a line bends over on the left, the gap passes too little oil to stay cool. Each grade is drawn at the thinnest oil that may carry it; two with the same high-shear minimum fall nearly on one line. Every line takes oil at the same temperature: what a wider gap costs in pressure is not in it.`
   },
   Picture({ data, system }) {
     if (!data) return null
@@ -58,16 +58,15 @@ export default figure<Data>({
     const looks = ['line two', 'line dash', 'line', 'thin']
     const lines: Named[] = data.oils.map(({ name, films }, i) => ({ name, class: looks[i]!, spots: films.map((f, j): Spot => [c.of(data.clearances[j]!), h.of(f)]) }))
     const wanted = on.y.at(h.of(data.wanted))
-    return (<>
-      <Sheet says="Thinnest film over clearance for the oil in the sump and three grades." height={on.height}>
+    return (
+      <Sheet says="Thinnest film over clearance for the oil in the sump and three grades." height={on.height} named={lines}>
         <Axes on={on} x={c.head()} y={h.head()} />
         <line class="cross" x1={on.left} x2={on.right} y1={wanted} y2={wanted} />
         <Words x={on.right} y={wanted - 6} anchor="end">wanted over roughness</Words>
         <Lines on={on} of={lines} />
         <circle class="mark" r="6" cx={on.x.at(c.of(data.here))} cy={on.y.at(h.of(data.now))} />
       </Sheet>
-      <Key of={lines} />
-    </>)
+    )
   },
   table(data, system) {
     const h = shown(filmThickness, system), c = shown(diametralClearance, system)

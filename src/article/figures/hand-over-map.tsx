@@ -7,7 +7,7 @@ import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { contour } from './plot/contour.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 import { stagesAt } from './staging.ts'
@@ -19,7 +19,7 @@ const levels = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.85, 1]
 
 function from({ sheet, solved }: Build): Data {
   const all = solved.points.filter((p) => p.values['fuel.fuelPerCharge'] !== undefined)
-  const points = all.filter((_, i) => i % 2 === (all.length + 1) % 2)
+  const points = all.filter((_, i) => i % 3 === (all.length + 2) % 3)
   const low = valueAt(sheet, idleManifoldPressure), start = valueAt(sheet, handoverStart), hysteresis = valueAt(sheet, handoverHysteresis)
   if (points.length < 2 || low === null || start === null || hysteresis === null) return null
   const full = points.map((p) => p.values['engine.manifoldPressure']!)
@@ -30,7 +30,7 @@ function from({ sheet, solved }: Build): Data {
   }
   return {
     speeds: points.map((p) => p.speed), full, start, off: switchOffPressure({ start, hysteresis }),
-    below: half(low, start - 1, 10), above: half(start, Math.max(start + 1000, 1.04 * Math.max(...full)), 18),
+    below: half(low, start - 1, 8), above: half(start, Math.max(start + 1000, 1.04 * Math.max(...full)), 16),
     idle: { speed: solved.idle.speed, manifold: low },
   }
 }
@@ -64,8 +64,8 @@ export default figure<Data>({
     const lines = levels.flatMap((level) => [data.below, data.above].flatMap((half) => contour(data.speeds.map(s.of), half.pressures.map(p.of), half.duty, level).map((spots, i) => ({ name: `${level} ${half === data.below} ${i}`, class: level >= 0.85 ? 'line two' : 'thin', spots, level }))))
     const full: Named = { name: 'Full throttle', class: 'line', spots: data.speeds.map((v, i): Spot => [s.of(v), p.of(data.full[i]!)]) }
     const band = [on.y.at(p.of(data.start)), on.y.at(p.of(data.off))] as const
-    return (<>
-      <Sheet says="Contours of duty over shaft speed and manifold pressure, with the full-throttle line, idle and the hand-over." height={on.height}>
+    return (
+      <Sheet says="Contours of duty over shaft speed and manifold pressure, with the full-throttle line, idle and the hand-over." height={on.height} named={[full, { name: 'equal duty', class: 'thin' }, { name: '85 % and more', class: 'line two' }]}>
         <rect class="area" x={on.left} width={on.right - on.left} y={band[0]} height={band[1] - band[0]} />
         <Axes on={on} x={s.head()} y={p.head()} />
         <Lines on={on} of={lines} />
@@ -76,8 +76,7 @@ export default figure<Data>({
           return <Words key={l.name} x={on.x.at(x)} y={on.y.at(y) + 5} anchor="middle">{`${Math.round(l.level * 100)}\u202f%`}</Words>
         })}
       </Sheet>
-      <Key of={[full, { name: 'equal duty', class: 'thin' }, { name: '85 % and more', class: 'line two' }]} />
-    </>)
+    )
   },
   table(data, system) {
     const s = shown(shaftSpeed, system), p = shown(manifoldPressure, system)
@@ -86,7 +85,7 @@ export default figure<Data>({
     const columns = data ? data.speeds.map((_, i) => i).filter((i) => i % 3 === 2) : []
     return {
       head: [p.head(), ...columns.map((c) => s.say(data!.speeds[c]!))],
-      rows: rows.filter((_, i) => i % 3 === 0).map(({ pressure, duty }) => [writeNumber(p.of(pressure)), ...columns.map((c) => (duty[c] === null ? 'none' : `${writeNumber(100 * duty[c]!, 2)}\u202f%`))]),
+      rows: rows.filter((_, i) => i % 4 === 3).map(({ pressure, duty }) => [writeNumber(p.of(pressure)), ...columns.map((c) => (duty[c] === null ? 'none' : `${writeNumber(100 * duty[c]!, 2)}\u202f%`))]),
     }
   },
 })

@@ -7,7 +7,7 @@ import { switchOffPressure } from '@trochoid/compute/fuel/switchOffPressure.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 import { firstFull, stagesAt, type Stages } from './staging.ts'
@@ -56,8 +56,8 @@ export default figure<Data>({
     const falling: Named[] = (['primary', 'secondary'] as const).map((of) => ({ name: of, class: of === 'primary' ? 'line dash' : 'line two dash', spots: spots(data.falling, of) }))
     const least: Named[] = ([['primary', 'line thin', data.primaryLeast], ['secondary', 'line two thin', data.secondaryLeast]] as const).map(([name, c, y]) => ({ name, class: c, spots: [[first, t.of(y)], [last, t.of(y)]] }))
     const off = on.x.at(p.of(data.off)), start = on.x.at(p.of(data.start))
-    return (<>
-      <Sheet says="Pulse of primaries and secondaries over manifold pressure, with the smallest pulse of each." height={on.height}>
+    return (
+      <Sheet says="Pulse of primaries and secondaries over manifold pressure, with the smallest pulse of each." height={on.height} named={[...lines, { name: 'while load falls', class: 'line dash' }, { name: 'smallest that repeat', class: 'line thin' }]}>
         <rect class="area" x={off} width={Math.max(0, start - off)} y={on.top} height={on.bottom - on.top} />
         <Axes on={on} x={p.head()} y={t.head()} />
         <g opacity=".6"><Lines on={on} of={least} /></g>
@@ -66,8 +66,7 @@ export default figure<Data>({
         <Words x={start + 6} y={on.top + 14}>on</Words>
         <Words x={on.right} y={on.y.at(t.of(Math.min(data.primaryLeast, data.secondaryLeast))) + 22} anchor="end">smallest that repeat</Words>
       </Sheet>
-      <Key of={[...lines, { name: 'while load falls', class: 'line dash' }, { name: 'smallest that repeat', class: 'line thin' }]} />
-    </>)
+    )
   },
   table(data, system) {
     const p = shown(manifoldPressure, system), t = shown(pulseWidth, system)

@@ -5,7 +5,7 @@ import { oilPressure } from '@trochoid/compute/oil/quantities.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -24,12 +24,14 @@ function from({ sheet, solved }: Build): Data {
 export default figure<Data>({
   title: 'What the gauge shows and what the shaft asks',
   from,
-  summary({ all, reading }, system) {
+  summary({ all, relief: setting, reading }, system) {
     const p = shown(oilPressure, system), s = shown(shaftSpeed, system)
     const first = all[0], last = all.at(-1)
     if (!first || !last) return 'This build has no solved point, so nothing is drawn.'
     const level = reading ? `The level is that of one hot reading, ${p.say(reading.pressure)} at ${s.say(reading.speed)}.` : 'No hot reading is known: the level is an estimate from clearances and pump.'
-    return `${level} From ${p.say(first.gallery)} at idle the gallery rises until the relief valve opens, then stays level. What the turning shaft asks rises with the square of speed, to ${p.say(last.asked)} at ${s.say(last.speed)}. The distance between the two is what is left to feed the rotor bearings.`
+    const most = Math.max(...all.map((h) => h.gallery))
+    const under = reading && setting !== null && most < 0.97 * setting ? ` The level part stays below the relief setting on the sheet, ${p.say(setting)}: either the valve opens earlier, or the engine takes more oil than was reckoned. One reading cannot tell which; a second at high speed does.` : ''
+    return `${level} From ${p.say(first.gallery)} at idle the gallery rises until the relief valve opens, then stays level. What the turning shaft asks rises with the square of speed, to ${p.say(last.asked)} at ${s.say(last.speed)}. The distance between the two is what is left to feed the rotor bearings.${under}`
   },
   Picture({ data: { all, relief: setting, reading }, system }) {
     if (all.length < 2) return null
@@ -39,16 +41,15 @@ export default figure<Data>({
     const on = frame({ x: [0, last], y: [0, p.of(Math.max(setting ?? 0, ...all.map((h) => h.gallery)))] })
     const lines: Named[] = [{ name: 'Gallery, hot', class: 'line', spots: over('gallery') }, { name: 'Asked by the shaft', class: 'line two', spots: over('asked') }]
     const valve = setting === null ? [] : [{ name: 'Relief setting', class: 'line dash', spots: [[0, p.of(setting)], [last, p.of(setting)]] as Spot[] }]
-    return (<>
-      <Sheet says="Oil pressure in the gallery, relief setting and the pressure the turning shaft asks, over shaft speed." height={on.height}>
+    return (
+      <Sheet says="Oil pressure in the gallery, relief setting and the pressure the turning shaft asks, over shaft speed." height={on.height} named={[...lines, ...valve]}>
         <Axes on={on} x={s.head()} y={p.head()} />
         <g opacity=".6"><Lines on={on} of={valve} /></g>
         <Lines on={on} of={lines} />
         {reading && <circle class="mark" r="6" cx={on.x.at(s.of(reading.speed))} cy={on.y.at(p.of(reading.pressure))} />}
         {reading && <Words x={on.x.at(s.of(reading.speed))} y={on.y.at(p.of(reading.pressure)) + 26} anchor="middle">the reading</Words>}
       </Sheet>
-      <Key of={[...lines, ...valve]} />
-    </>)
+    )
   },
   table({ all }, system) {
     const p = shown(oilPressure, system), s = shown(shaftSpeed, system)

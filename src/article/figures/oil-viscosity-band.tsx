@@ -10,7 +10,7 @@ import { waltherViscosity } from '@trochoid/compute/oil/waltherViscosity.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Band, Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Band, Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -56,8 +56,8 @@ export default figure<Data>({
       { name: 'The same with fuel in it', class: 'line two dash', spots: spots(data.sump) },
     ]
     const at100 = on.x.at(t.of(degC(100)))
-    return (<>
-      <Sheet says={`Viscosity over temperature: ${data.grade} as a band, the oil in use as a line.`} height={on.height}>
+    return (
+      <Sheet says={`Viscosity over temperature: ${data.grade} as a band, the oil in use as a line.`} height={on.height} named={lines}>
         <Band on={on} low={spots(data.low)} high={spots(data.high)} />
         <Axes on={on} x={t.head()} y={nu.head()} />
         <Lines on={on} of={lines} />
@@ -66,8 +66,7 @@ export default figure<Data>({
         {data.hottest !== null && <line class="cross" x1={on.x.at(t.of(data.hottest))} x2={on.x.at(t.of(data.hottest))} y1={on.top} y2={on.bottom} />}
         {data.hottest !== null && <Words x={on.x.at(t.of(data.hottest)) - 6} y={on.top + 20} anchor="end">long pull</Words>}
       </Sheet>
-      <Key of={lines} />
-    </>)
+    )
   },
   table(data, system) {
     const nu = shown(kinematicViscosity, system), t = shown(oilTemperature, system)

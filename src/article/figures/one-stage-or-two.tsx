@@ -6,7 +6,7 @@ import { dutyLimit, fuelPerCharge, injectorFlow, pulseWidth } from '@trochoid/co
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named } from './plot/Lines.tsx'
+import { Lines, type Named } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -48,8 +48,8 @@ export default figure<Data>({
     const ends = data.needed > data.largest ? ['end', 'start'] as const : ['start', 'end'] as const
     const aside = (x: number, anchor: 'start' | 'end'): number => (anchor === 'end' ? x - 7 : x + 7)
     const here = data.pulses.reduce((a, p) => (Math.abs(p.flow - data.fitted) < Math.abs(a.flow - data.fitted) ? p : a))
-    return (<>
-      <Sheet says="Pulse at idle over the rated flow of one injector, the smallest pulse that repeats, and the flow that full load needs." height={on.height}>
+    return (
+      <Sheet says="Pulse at idle over the rated flow of one injector, the smallest pulse that repeats, and the flow that full load needs." height={on.height} named={[pulse, least]}>
         {data.needed > data.largest && <rect class="area" x={largest} width={needed - largest} y={on.top} height={on.bottom - on.top} />}
         <Axes on={on} x={q.head('Rated flow of one injector')} y={t.head('Pulse at idle')} />
         <line class="thin" x1={largest} x2={largest} y1={on.top} y2={on.bottom} />
@@ -60,8 +60,7 @@ export default figure<Data>({
         <Words x={aside(needed, ends[1])} y={on.top + 46} anchor={ends[1]}>full load</Words>
         <Words x={on.x.at(q.of(data.fitted)) + 10} y={on.y.at(t.of(here.pulse)) - 8}>primary fitted</Words>
       </Sheet>
-      <Key of={[pulse, least]} />
-    </>)
+    )
   },
   table(data, system) {
     const q = shown(injectorFlow, system), t = shown(pulseWidth, system)

@@ -44,7 +44,7 @@ export default figure<Data>({
     if (rows.length === 0) return 'This build has no idle and no full-throttle point, so nothing is drawn.'
     const t = shown(pulseWidth, system), s = shown(shaftSpeed, system)
     const told = rows.map((r) => `${r.says} ${t.say(r.pulse)} of ${t.say(r.turn)} at ${s.say(r.speed)}`).join('; ')
-    return `${told}. Each bar is one turn of its own length. Grey is dead time, in which no fuel counts; solid is fuel; a bar that runs past its end cannot be done.`
+    return `${told}. Each frame is one shaft turn, drawn to the same length. Grey is dead time, in which no fuel counts; solid is fuel. A bar that runs past its frame cannot be done.`
   },
   Picture({ data: rows, system }) {
     const t = shown(pulseWidth, system), s = shown(shaftSpeed, system)

@@ -11,7 +11,7 @@ import sealOil from '@trochoid/compute/oil/sealOil.calc.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -58,11 +58,11 @@ export default figure<Data>({
     ]
     const { idle, cut, reference } = data
     const flat = (y: number): Spot[] => [[0, m.of(y)], [s.of(data.full.at(-1)!.speed), m.of(y)]]
-    return (<>
-      <Sheet says="Oil of each shaft turn over shaft speed, by metering pump, premix and both, with idle and fuel cut." height={on.height}>
+    return (
+      <Sheet says="Oil of each shaft turn over shaft speed, by metering pump, premix and both, with idle and fuel cut." height={on.height} named={lines}>
         <Axes on={on} x={s.head()} y={m.head()} />
         {reference !== null && <g stroke-dasharray="1 4"><Lines on={on} of={[{ name: 'Reference', class: 'thin', spots: flat(reference) }]} /></g>}
-        {reference !== null && <Words x={on.left + 4} y={on.y.at(m.of(reference)) - 6}>reference chosen</Words>}
+        {reference !== null && <Words x={on.left + 4} y={on.y.at(m.of(reference)) + 20}>reference chosen</Words>}
         {cut !== null && <g opacity=".55"><Lines on={on} of={[{ name: 'Cut, pump', class: 'line dash', spots: flat(cut) }, { name: 'Cut, premix', class: 'line two', spots: flat(0) }]} /></g>}
         {cut !== null && <Words x={on.right} y={on.y.at(m.of(cut)) - 6} anchor="end">fuel cut: pump</Words>}
         {cut !== null && <Words x={on.right} y={on.y.at(0) - 6} anchor="end">fuel cut: premix</Words>}
@@ -70,8 +70,7 @@ export default figure<Data>({
         {idle && [idle.metered + idle.premixed, idle.premixed].map((y) => <circle key={y} class="mark" r="5" cx={on.x.at(s.of(idle.speed))} cy={on.y.at(m.of(y))} />)}
         {idle && <Words x={on.x.at(s.of(idle.speed)) + 10} y={on.y.at(m.of(idle.metered + idle.premixed)) + 6}>idle</Words>}
       </Sheet>
-      <Key of={lines} />
-    </>)
+    )
   },
   table({ full, idle, cut }, system) {
     const m = shown(sealDose, system), s = shown(shaftSpeed, system)

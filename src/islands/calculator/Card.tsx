@@ -2,6 +2,7 @@ import { labelOf } from '@trochoid/compute/calculation/calculation.ts'
 import { shownUnit, write } from '@trochoid/compute/quantity/write.ts'
 import { Field } from '../parts/Field.tsx'
 import { say, written } from '../parts/say.ts'
+import { short } from '../working/value.ts'
 import { useStore } from '../parts/useStore.ts'
 import { adopt } from './adopt.ts'
 import type { Model } from './model.ts'
@@ -24,7 +25,7 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
               fault={now.faults[name]} doubt={now.doubts[name]} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
               {differs && (
                 <p class="differs">
-                  Differs from {now.own ? 'your' : 'the demo'} build: {written(now.base[name], shape, now.system, 4)}.{' '}
+                  Differs from {now.own ? 'your' : 'the demo'} build: {short(written(now.base[name], shape, now.system, 4))}.{' '}
                   {input.origin === 'field' && <button type="button" class="plain" onClick={() => void adopt(model, name)}>Put in my build</button>}
                   <button type="button" class="plain" onClick={() => model.reset(name)}>Reset</button>
                 </p>

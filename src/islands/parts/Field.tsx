@@ -29,7 +29,7 @@ export function Field({ id, label, shape, text, unit, fault, doubt, onType, onLe
   return (
     <div class="field">
       <label for={id}>
-        {label} {isQuantity(shape) && <><Symbol of={shape.symbol} />{unit !== '1' && <span class="unit">, {unit}</span>}</>}
+        {label} {isQuantity(shape) && <>{shape.symbol && <Symbol of={shape.symbol} />}{unit !== '1' && <span class="unit">, {unit}</span>}</>}
       </label>
       {shape.kind === 'choice'
         ? <select {...common} value={text} onChange={(e) => onType(e.currentTarget.value)}>{Object.entries(shape.choices).map(([value, words]) => <option key={value} value={value} selected={value === text}>{words}</option>)}</select>

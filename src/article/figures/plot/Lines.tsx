@@ -9,13 +9,13 @@ export type Named = { readonly name: string; readonly class: string; readonly sp
 const path = (on: Frame) => line<Spot>().x(([x]) => on.x.at(x)).y(([, y]) => on.y.at(y)).digits(1)
 
 export function Lines({ on, of }: { on: Frame; of: readonly Named[] }) {
-  return <>{of.map((l) => <path key={l.name} class={l.class} d={path(on)(l.spots) ?? ''} />)}</>
+  return <>{of.map((l) => <path key={l.name} class={l.class} vector-effect="non-scaling-stroke" d={path(on)(l.spots) ?? ''} />)}</>
 }
 
 /** The space between two lines over the same x. */
-export function Band({ on, low, high }: { on: Frame; low: readonly Spot[]; high: readonly Spot[] }) {
+export function Band({ on, low, high, class: c = 'area' }: { on: Frame; low: readonly Spot[]; high: readonly Spot[]; class?: string }) {
   const d = area<number>().x((i) => on.x.at(low[i]![0])).y0((i) => on.y.at(low[i]![1])).y1((i) => on.y.at(high[i]![1])).digits(1)(low.map((_, i) => i))
-  return <path class="area" d={d ?? ''} />
+  return <path class={c} d={d ?? ''} />
 }
 
 /** What each line stands for, in words below the drawing. */

@@ -2,10 +2,11 @@ import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import type { ComponentChildren } from 'preact'
 import { short } from '../../../islands/working/value.ts'
 import type { Frame } from './frame.ts'
+import { Key, type Named } from './Lines.tsx'
 
-/** The paper a figure is drawn on, said in a few words to those who do not see it. */
-export function Sheet({ says, width = 640, height, children }: { says: string; width?: number; height: number; children: ComponentChildren }) {
-  return <div class="chart"><svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={says}>{children}</svg></div>
+/** The paper a figure is drawn on, said in a few words to those who do not see it, with the key of its lines below. */
+export function Sheet({ says, height, named, children }: { says: string; height: number; named?: readonly Pick<Named, 'name' | 'class'>[]; children: ComponentChildren }) {
+  return <div class="chart"><svg viewBox={`0 0 640 ${height}`} role="img" aria-label={says}>{children}</svg>{named && <Key of={named} />}</div>
 }
 
 /** Rules, ticks and names of both axes. */
@@ -16,7 +17,7 @@ export function Axes({ on, x, y }: { on: Frame; x: string; y: string }) {
       {on.x.ticks.map((t) => <g key={t}><line class="axis" x1={round(on.x.at(t))} x2={round(on.x.at(t))} y1={on.bottom} y2={on.bottom + 5} /><text x={round(on.x.at(t))} y={on.bottom + 24} text-anchor="middle">{short(writeNumber(t, 5))}</text></g>)}
       <line class="axis" x1={on.left} x2={on.right} y1={on.bottom} y2={on.bottom} />
       <text class="strong" x={on.right} y={on.height - 6} text-anchor="end">{x}</text>
-      <text class="strong" x="0" y={on.top - 10}>{y}</text>
+      <text class="strong" x="0" y="16">{y}</text>
     </>
   )
 }

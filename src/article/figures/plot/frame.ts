@@ -7,7 +7,7 @@ type Wish = { readonly x: Ends; readonly y: Ends; readonly height?: number; read
 
 /** A frame whose y axis ends on ticks; `log` draws y by its logarithm. */
 export function frame({ x, y, height = 350, log }: Wish): Frame {
-  const left = 66, right = 626, top = 26, bottom = height - 56
+  const left = 66, right = 614, top = 40, bottom = height - 58
   return { width: 640, height, left, right, top, bottom, x: scale(x, [left, right], 6), y: log ? logScale(y, [bottom, top]) : scale(y, [bottom, top], 5, true) }
 }
 
