@@ -47,6 +47,6 @@ export default defineConfig({
   vite: {
     worker: { format: 'es', plugins: () => [withoutWords()] },
     // Lists of what each file wants next would outweigh the files: their names are random and do not compress.
-    environments: { client: { build: { modulePreload: false, rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+    environments: { client: { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] }, rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

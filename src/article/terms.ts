@@ -5,12 +5,17 @@ export type Entry = { readonly id: string; readonly term: string; readonly meani
 
 /** The glossary: its own entries, and every quantity with the words its discipline gives it. */
 export async function glossary(): Promise<readonly Entry[]> {
-  const own = (await getCollection('glossary')).map(({ id, data }): Entry => ({ id, term: data.term, meaning: data.meaning, also: data.also, ...(data.article && { article: data.article.id }) }))
+  const own = (await getCollection('glossary')).map(({ id, data }): Entry => ({ id, term: data.term, meaning: data.meaning, also: data.also, ...(data.quantity && { quantity: quantityNamed(id, data.quantity) }), ...(data.article && { article: data.article.id }) }))
   const taken = new Set(own.map(({ id }) => id))
   const quantities = [...registry.quantities].filter(([id]) => !taken.has(id)).map(([id, { quantity, words }]): Entry => ({
     id, term: quantity.name, meaning: words?.means ?? '', also: [], quantity: id, ...(words && { measure: words.measure }),
   }))
   return [...own, ...quantities].sort((a, b) => a.term.localeCompare(b.term, 'en'))
+}
+
+function quantityNamed(entry: string, id: string): string {
+  if (!registry.quantities.has(id)) throw new Error(`The glossary's ${entry} names the quantity ${id}, which there is not.`)
+  return id
 }
 
 /** The entry that a word in a text means: by its term, another spelling, or its plural. */

@@ -69,7 +69,7 @@ export default figure<Data>({
     if (!data) return null
     const { h, share } = told(data, system)
     const { rows, thick, bottom, block, port } = places(data)
-    const height = bottom + 52, loop = bottom + 20, through = thick(data.exhaust)
+    const height = bottom + 52, loop = bottom + 20, through = thick(data.exhaust), back = Math.max(1.6, thick(data.back))
     return (
       <Sheet says="Flow drawing of the fuel’s energy: shaft, coolant, oil, surfaces, unburned, and the exhaust with the turbocharger’s loop." height={height}>
         <rect class="thin" stroke-dasharray="2 4" x="52" width="316" y={top - 38} height={height - top + 34} />
@@ -78,8 +78,8 @@ export default figure<Data>({
         {rows.slice(0, straight).map((r, i) => <Ribbon key={r.name} from={[split, r.left]} to={[end, r.right]} thick={r.w} {...(i === 0 && { class: 'fill-accent' })} />)}
         <Ribbon from={[split, port]} to={[turbo, port]} thick={through} />
         {rows.slice(straight).map((r) => <Ribbon key={r.name} from={[turbo, r.left]} to={[end, r.right]} thick={r.w} />)}
-        <path class="line two" stroke-width={Math.max(1.5, thick(data.back))} d={`M${turbo} ${port + through}V${loop}H26V${block + tall}`} />
-        <path class="fill-accent" d={`M26 ${block + tall - 2}l-6 11h12z`} />
+        <path class="fill-accent" d={`M${turbo} ${port + through - back}v${loop - port - through + 2 * back}H${24}V${block + tall + 8}h${back}V${loop}H${turbo - back}V${port + through - back}z`} />
+        <path class="fill-accent" d={`M${24 + back / 2} ${block + tall - 1}l-6 10h12z`} />
         <line class="axis" x1={turbo} x2={turbo} y1={port - 4} y2={port + through + 4} />
         <Words x={58} y={top - 44} anchor="start">whole car</Words>
         <Words x={106} y={block - 42}>port to port</Words>

@@ -34,9 +34,9 @@ export function Chart({ id, title, summary, x, xName, xUnit, yUnit, series, here
   const [low = 0, high = 1] = extent(all)
   const sx = scale([x[0]!, x.at(-1)!], [left, width - right], 6)
   const sy = scale([low > 0 && low < high * 0.4 ? 0 : low, high], [height - bottom, top], 5, true)
-  const path = line<number | null>().defined((v) => v !== null).x((_, i) => sx.at(x[i]!)).y((v) => sy.at(v!))
+  const path = line<number | null>().digits(1).defined((v) => v !== null).x((_, i) => sx.at(x[i]!)).y((v) => sy.at(v!))
   const band = (between: readonly [readonly (number | null)[], readonly (number | null)[]]) =>
-    area<number>().defined((i) => between[0][i] != null && between[1][i] != null).x((i) => sx.at(x[i]!)).y0((i) => sy.at(between[0][i]!)).y1((i) => sy.at(between[1][i]!))(x.map((_, i) => i)) ?? ''
+    area<number>().digits(1).defined((i) => between[0][i] != null && between[1][i] != null).x((i) => sx.at(x[i]!)).y0((i) => sy.at(between[0][i]!)).y1((i) => sy.at(between[1][i]!))(x.map((_, i) => i)) ?? ''
   const index = picked ?? nearest(x, here)
   const unit = (u: string) => (u === '1' ? '' : `\u202f${u}`)
   const told = index === null ? '' : `At ${short(writeNumber(x[index]!, 4))}${unit(xUnit)}: ${series.map((s) => `${series.length > 1 ? `${s.name} ` : ''}${s.y[index] == null ? 'no answer' : `${writeNumber(s.y[index], 3)}${unit(yUnit)}`}`).join(', ')}`

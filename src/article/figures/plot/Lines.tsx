@@ -20,5 +20,5 @@ export function Band({ on, low, high, class: c = 'area' }: { on: Frame; low: rea
 
 /** What each line stands for, in words below the drawing. */
 export function Key({ of }: { of: readonly Pick<Named, 'name' | 'class'>[] }) {
-  return <p class="small key">{of.map(({ name, class: c }) => <span key={name}><svg viewBox="0 0 28 8" aria-hidden="true"><line class={c} x1="0" x2="28" y1="4" y2="4" /></svg> {name}</span>)}</p>
+  return <div class="chart"><p class="small key">{of.map(({ name, class: c }) => <span key={name}><svg viewBox="0 0 28 8" aria-hidden="true"><line class={c} x1="0" x2="28" y1="4" y2="4" /></svg> {name}</span>)}</p></div>
 }

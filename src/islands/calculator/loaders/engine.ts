@@ -1,0 +1,1 @@
+export const files = import.meta.glob('/shared/engine/*.calc.ts')
