@@ -19,7 +19,7 @@ export default calculation({
   article: 'where-the-heat-goes',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: {
-    flow: free(coolantFlowOf, lPerMin(150), 'Coolant flow through the engine'), warming: free(endDifference, 9, 'Warming of the coolant in the engine'),
+    flow: free(coolantFlowOf, lPerMin(240), 'Coolant flow through the engine'), warming: free(endDifference, 13, 'Warming of the coolant in the engine'),
     temperature: free(coolantTemperatureOf, degC(90), 'Coolant temperature there'), glycol, fuelPower: at.fuelPower, unburned: at.unburnedHeat,
   },
   out: { heat: heatFlow, share: heatShareOf },
