@@ -10,7 +10,6 @@ const machinery = /^(node_modules|cli|build|calculation|formula|numerics|quantit
 export async function loadRegistry(): Promise<Registry> {
   const here = dirname(fileURLToPath(import.meta.url))
   const paths = globSync('*/**/*.ts', { cwd: here, exclude: (name) => machinery.test(String(name)) }).map((p) => p.replaceAll('\\', '/')).sort()
-  const modules: Record<string, Record<string, unknown>> = {}
-  for (const path of paths) modules[path] = (await import(/* @vite-ignore */ `./${path}`)) as Record<string, unknown>
-  return gather(modules)
+  const modules = await Promise.all(paths.map(async (path) => [path, (await import(/* @vite-ignore */ `./${path}`)) as Record<string, unknown>] as const))
+  return gather(Object.fromEntries(modules))
 }

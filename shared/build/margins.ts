@@ -54,8 +54,10 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
   let worst: { left: number; demand: number; capacity: number; point: Point } | null = null
   const gaps: number[] = []
   const missing = new Set<string>()
-  let failed: string | null = null
-  let failedAt: number | null = null
+  // Why this very link has no solution, and why another before it has none: only the first makes it short.
+  let own: string | null = null
+  let ownAt: number | null = null
+  let other: string | null = null
   for (const point of points) {
     const demand = valueOf(margin.demand, point, sheet)
     const capacity = valueOf(margin.capacity, point, sheet)
@@ -64,7 +66,7 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
       for (const side of [margin.demand, margin.capacity]) {
         if (side.origin === 'field') { if (valueAt(sheet, side) === null) missing.add(side.path); continue }
         const why = point.failed[side.path]
-        if (why && (why.link === margin.id || failed === null)) { failed = why.says; if (why.link === margin.id && failedAt === null) failedAt = point.speed }
+        if (why?.link === margin.id) { own ??= why.says; ownAt ??= point.speed } else if (why) other ??= why.says
         for (const path of point.missing[side.path] ?? []) missing.add(path)
       }
       continue
@@ -72,11 +74,11 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
     const left = leftOf(margin, demand, capacity)
     if (worst === null || left < worst.left) worst = { left, demand, capacity, point }
   }
-  if (failedAt !== null) return { ...none, state: 'short', speed: failedAt, failed, gaps, ...(worst && { demand: worst.demand, capacity: worst.capacity, left: worst.left }) }
-  if (worst === null) return { ...none, state: 'not known', missing: [...missing], failed, gaps }
+  if (own !== null) return { ...none, state: 'short', speed: margin.over === 'build' ? null : ownAt, failed: own, gaps, ...(worst && { demand: worst.demand, capacity: worst.capacity, left: worst.left }) }
+  if (worst === null) return { ...none, state: 'not known', missing: [...missing], failed: other, gaps }
   const band = margin.band && bandOf(margin, worst.point, worst.capacity)
   return {
-    ...none, demand: worst.demand, capacity: worst.capacity, left: worst.left, band: band ?? null, gaps, failed,
+    ...none, demand: worst.demand, capacity: worst.capacity, left: worst.left, band: band ?? null, gaps,
     speed: margin.over === 'sweep' ? worst.point.speed : margin.over === 'idle' ? solved.idle.speed : null,
     state: capped(band ? stateOfBand(band, tight) : stateOf(worst.left, tight), margin.best),
   }
@@ -85,7 +87,7 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
 /** What is asked of a build as a whole: its own values, and those that every point shares because they rest on the sheet alone. */
 function buildPoint(solved: Solved): Point {
   const shared = solved.points[0] ?? solved.idle
-  return { ...shared, speed: 0, values: { ...shared.values, ...solved.build }, missing: { ...shared.missing, ...solved.missing } }
+  return { ...shared, speed: 0, values: { ...shared.values, ...solved.build }, missing: { ...shared.missing, ...solved.missing }, failed: { ...shared.failed, ...solved.failed } }
 }
 
 function valueOf(of: PointValue | Field, point: Point, sheet: Sheet): number | null {

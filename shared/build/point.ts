@@ -18,4 +18,5 @@ export type Solved = {
   readonly points: readonly Point[]
   readonly build: Readonly<Record<string, number>>
   readonly missing: Readonly<Record<string, readonly string[]>>
+  readonly failed: Readonly<Record<string, Failure>>
 }

@@ -62,7 +62,7 @@ export function solveBuild(sheet: Sheet, speeds?: readonly number[]): Solved {
 function unsolved(open: readonly string[], fields: FieldValues, speeds?: readonly number[]): Solved {
   const missing = Object.fromEntries(corePointPaths.map((path) => [path, open]))
   const blank = (speed: number, kind: Point['kind']): Point => finish({ speed, kind, values: {}, missing: { ...missing }, failed: {}, residuals: {} }, fields)
-  return { idle: blank(0, 'idle'), points: (speeds ?? []).map((speed) => blank(speed, 'full')), build: {}, missing: { ...missing, 'boost.thresholdSpeed': open } }
+  return { idle: blank(0, 'idle'), points: (speeds ?? []).map((speed) => blank(speed, 'full')), build: {}, missing: { ...missing, 'boost.thresholdSpeed': open }, failed: {} }
 }
 
 /** Adds what the links of the chain make of a point. */
@@ -127,13 +127,13 @@ function idlePoint(b: Given, fields: FieldValues): Point {
 /** Two per cent of boost under target counts as reached: less than a gauge tells. */
 const reached = 0.98
 
-function buildValues(b: Given, points: readonly Point[]): Pick<Solved, 'build' | 'missing'> {
+function buildValues(b: Given, points: readonly Point[]): Pick<Solved, 'build' | 'missing' | 'failed'> {
   // Target from this speed on for good: a speed that reaches it and loses it again is no threshold.
   const solved = points.filter((p) => p.values['boost.boost'] !== undefined)
   const first = solved.find((p) => p.values['boost.boost']! >= b.target(p.speed) * reached)
-  if (!first) return { build: {}, missing: { 'boost.thresholdSpeed': ['boost.turbineCapacity', 'boost.compressorMap'] } }
+  if (!first) return { build: {}, missing: {}, failed: { 'boost.thresholdSpeed': { link: 'boost-by-wanted-speed', says: 'At no speed of the sweep does boost reach its target.' } } }
   const before = solved[solved.indexOf(first) - 1]
-  return { build: { 'boost.thresholdSpeed': before ? between(before, first, b) : first.speed }, missing: {} }
+  return { build: { 'boost.thresholdSpeed': before ? between(before, first, b) : first.speed }, missing: {}, failed: {} }
 }
 
 /** Speed between two points at which boost reaches its target, on a straight line. */

@@ -1,6 +1,7 @@
 import { calculation } from '../calculation/calculation.ts'
 import { driverCurrentOf } from './driverCurrentOf.ts'
-import { ballast, coil, perDriver, runningVoltage } from './fields.ts'
+import { voltage } from '../spark/fields.ts'
+import { ballast, coil, perDriver } from './fields.ts'
 import { at } from './point.ts'
 
 export default calculation({
@@ -10,7 +11,7 @@ export default calculation({
   asks: 'What current does one output of the engine controller carry?',
   article: 'two-stages-idle-tip-in-hand-over',
   cautions: ['electrical', 'fuel-vapour', 'model-only'],
-  in: { voltage: runningVoltage, coil, series: ballast, injectors: perDriver },
+  in: { voltage, coil, series: ballast, injectors: perDriver },
   out: { current: at.driverCurrent },
   curve: ['coil', 'current'],
   answer: ({ voltage, coil: resistance, series, injectors }) => ({ current: driverCurrentOf({ voltage, coil: resistance, series, injectors }) }),

@@ -60,7 +60,6 @@ export const pumpSecondPressure = field('fuel.pump.secondPressure', pumpPressure
 export const pumpRatedVoltage = field('fuel.pump.ratedVoltage', pumpVoltage, 13.5, { label: 'Voltage at which the pump is rated' })
 export const pumpVoltageExponent = field('fuel.pump.voltageExponent', voltageExponent, 1.3)
 export const pumpNumber = field('fuel.pump.number', pumps, 1)
-export const runningVoltage = field('fuel.supplyVoltage', pumpVoltage, 13.8, { label: 'System voltage while running' })
 export const pumpWiringDrop = field('fuel.pump.wiringDrop', wiringDrop, 0.5, { label: 'Voltage lost between battery and pump' })
 
 export const coil = field('fuel.driver.coilResistance', coilResistance, 12, { label: 'Coil resistance of the lowest injector' })

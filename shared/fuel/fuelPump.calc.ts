@@ -1,9 +1,10 @@
+import { voltage } from '../spark/fields.ts'
 import { calculation, NoAnswer } from '../calculation/calculation.ts'
 import { siteAirPressure } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
 import {
   feedBore, feedFittings, feedLength, pumpNumber, pumpRatedFlow, pumpRatedPressure, pumpRatedVoltage, pumpSecondFlow, pumpSecondPressure, pumpVoltageExponent, pumpWiringDrop, regulatorRefers,
-  regulatorSetting, regulatorStands, roughness, runningTemperature, runningVoltage, viscosity,
+  regulatorSetting, regulatorStands, roughness, runningTemperature, viscosity,
 } from './fields.ts'
 import { fuelViscosityAt } from './fuelViscosityAt.ts'
 import { at } from './point.ts'
@@ -24,7 +25,7 @@ export default calculation({
   in: {
     setting: regulatorSetting, reference: regulatorRefers, place: regulatorStands, manifold: engine.manifold, outside: siteAirPressure,
     flow: pumpRatedFlow, flowAt: pumpRatedPressure, secondFlow: pumpSecondFlow, secondAt: pumpSecondPressure, ratedVoltage: pumpRatedVoltage, exponent: pumpVoltageExponent, number: pumpNumber,
-    supply: runningVoltage, wiring: pumpWiringDrop, bore: feedBore, length: feedLength, fittings: feedFittings, roughness, viscosity20: viscosity, temperature: runningTemperature, density: at.density, used: at.volumeFlow,
+    supply: voltage, wiring: pumpWiringDrop, bore: feedBore, length: feedLength, fittings: feedFittings, roughness, viscosity20: viscosity, temperature: runningTemperature, density: at.density, used: at.volumeFlow,
   },
   out: { pumped: at.pumpFlow, pressure: at.pumpPressure, voltage: pumpVoltage },
   curve: ['setting', 'pumped'],

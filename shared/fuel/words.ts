@@ -124,7 +124,6 @@ export const reasons = {
   pumpRatedVoltage: 'Most pumps are rated with the alternator charging, at 13.5 V: common practice, no source.',
   pumpVoltageExponent: 'Flow falls somewhat faster than voltage under pressure: common practice, no source. Two measurements replace it.',
   pumpNumber: 'One pump until the margins ask for two.',
-  runningVoltage: 'A charging system in order, warm: common practice, no source.',
   pumpWiringDrop: 'A relay and thick cable, some years old: common practice, no source.',
   coil: 'A high-resistance coil, the kind most controllers drive directly: common practice, no source.',
   ballast: 'Harness alone, no ballast resistor: common practice, no source.',

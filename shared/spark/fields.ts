@@ -8,7 +8,7 @@ import {
 export const inductance = field('spark.coil.inductance', coilInductance, 4e-3)
 export const resistance = field('spark.coil.resistance', coilResistance, 0.6)
 export const wantedCurrent = field('spark.coil.current', coilCurrent, 7.5, { label: 'Current wanted in a coil' })
-export const voltage = field('spark.voltage', coilVoltage, 13.5)
+export const voltage = field('electric.voltage', coilVoltage, 13.8, { label: 'System voltage while running' })
 export const driver = field('spark.driverDrop', driverDrop, 1)
 export const burn = field('spark.burnTime', burnTime, ms(1))
 export const layout = field('spark.layout', coilLayout, 'own')

@@ -41,7 +41,7 @@ export const reasons = {
   inductance: 'An invented coil of middle size: ask your coil’s maker.',
   resistance: 'An invented winding with its wires: measure yours warm.',
   wantedCurrent: 'A middle figure for a strong inductive coil: common practice, no source.',
-  voltage: 'Running voltage less a little wiring: measure yours at the coil, hot.',
+  voltage: 'A charging system in order, warm: common practice, no source. Coils, pumps and injectors all read this one; wiring is counted apart.',
   driver: 'About what a transistor switch keeps: common practice, no source.',
   burn: 'Sparks under load burn about a millisecond: common practice, no source.',
   layout: 'A coil for each plug leaves the most time: common on two-rotor builds.',

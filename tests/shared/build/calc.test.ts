@@ -11,7 +11,7 @@ const calc = (args: string[], input?: string) => {
 }
 const first = (args: string[], input?: string) => { const { status, lines } = calc(args, input); return { status, out: lines[0]! } }
 
-describe('the headless commands', () => {
+describe('the headless commands', { timeout: 60_000 }, () => {
   test('list names every calculation with inputs and outputs', () => {
     const list = JSON.parse(execFileSync(process.execPath, ['shared/cli/calc.ts', 'list'], { encoding: 'utf8' })) as { id: string; inputs: { id: string; label: string; dimension: string; unit: string; default: unknown; kind: string }[]; outputs: unknown[] }[]
     expect(list.length).toBeGreaterThan(20)
@@ -53,7 +53,7 @@ describe('the headless commands', () => {
       expect((out['error'] as { field: string }).field).toBe(field)
       expect((out['error'] as { message: string }).message.length).toBeGreaterThan(5)
     }
-  }, 60_000)
+  })
   test('build solves a file and takes changes', () => {
     const file = join(mkdtempSync(join(tmpdir(), 'build-')), 'build.json')
     writeFileSync(file, JSON.stringify(setEntry(emptySheet('Mine'), 'site.airPressure', { value: 90000, from: 'measured' })))
@@ -62,5 +62,5 @@ describe('the headless commands', () => {
     const power = (x: Record<string, unknown>) => (x['sweep'] as { values: Record<string, number> }[])[0]!.values['engine.power']!
     expect(power(b)).toBeGreaterThan(power(a))
     for (const key of ['idle', 'sweep', 'residuals', 'margins', 'remedies']) expect(a).toHaveProperty(key)
-  }, 60_000)
+  })
 })

@@ -21,7 +21,7 @@ const base: Margin = {
   rests: [given], remedies: [], says: 'At {speed}: asks {demand}, gives {capacity}, {left}.', settle: 'Measure the flow.',
 }
 const point = (speed: number, values: Record<string, number>, more: Partial<Point> = {}): Point => ({ speed, kind: 'full', values, missing: {}, failed: {}, residuals: {}, ...more })
-const solved = (...points: Point[]): Solved => ({ idle: point(90, {}), points, build: {}, missing: {} })
+const solved = (...points: Point[]): Solved => ({ idle: point(90, {}), points, build: {}, missing: {}, failed: {} })
 /** Thin spaces as common ones. */
 const plain = (text: string) => text.replace(/[\u202f\u2009]/g, ' ')
 const rpm = (n: number) => (n * Math.PI) / 30

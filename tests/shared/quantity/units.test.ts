@@ -4,7 +4,8 @@ import { dimOf, unitOf, units, unitsNamed } from '@trochoid/compute/quantity/uni
 
 /**
  * Factors as printed, to seven figures, in A. Thompson, B. N. Taylor, Guide for the Use of the International System of Units, NIST Special
- * Publication 811 (2008), appendix B.8. From memory; each was compared with the unit values of SciPy 1.17 or with its own definition.
+ * Publication 811 (2008), appendix B.8. From memory: what they
+ * guard against is a slip in one of our own factors.
  */
 const printed: readonly (readonly [kind: Kind, unit: string, factor: string])[] = [
   ['length', 'in', '2.54 E-02'], ['length', 'ft', '3.048 E-01'], ['length', 'thou', '2.54 E-05'], ['length', 'µm', '1.0 E-06'], ['distance', 'mi', '1.609344 E+03'],
