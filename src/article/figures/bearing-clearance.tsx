@@ -42,7 +42,7 @@ export default figure<Data>({
     if (!data) return 'The films of this build could not be worked out, so nothing is drawn.'
     const c = shown(radialClearance, system), h = shown(filmThickness, system)
     const told = data.cases.map((x) => `${x.says}: ${shown(bearingLoad, system).say(x.load)} leaves a film of ${h.say(x.film)} where it is thinnest`).join('. ')
-    return `Rotor bearing at ${shown(shaftSpeed, system).say(data.speed)}; a diametral clearance of ${shown(diametralClearance, system).say(data.diametral)} is ${c.say(data.radial)} all round when centred. ${told}. ${h.say(data.wanted)} is wanted over the roughness of both surfaces. The place of the thinnest film is drawn straight below the load; in truth it lies some way round.`
+    return `Rotor bearing at ${shown(shaftSpeed, system).say(data.speed)}; a diametral clearance of ${shown(diametralClearance, system).say(data.diametral)} is ${c.say(data.radial)} all round when centred. ${told}. ${h.say(data.wanted)} is wanted to clear the roughness of both surfaces. The place of the thinnest film is drawn straight below the load; in truth it lies some way round.`
   },
   Picture({ data, system }) {
     if (!data) return null

@@ -49,7 +49,7 @@ export default figure<Data>({
   summary(data, system) {
     if (!data) return 'The film of this build could not be worked out, so nothing is drawn.'
     const h = shown(filmThickness, system), c = shown(diametralClearance, system)
-    return `Rotor bearing under inertia at ${shown(shaftSpeed, system).say(data.speed)}, oil at ${shown(oilTemperature, system).say(data.supply)}. At ${c.say(data.here)} the oil in the sump leaves ${h.say(data.now)}; ${h.say(data.wanted)} is wanted over the roughness. A wider bearing needs a higher line for the same film. Where a line bends over on the left, the gap passes too little oil to stay cool. Each grade is drawn at the thinnest oil that may carry it; two with the same high-shear minimum fall nearly on one line. Every line takes oil at the same temperature: what a wider gap costs in pressure is not in it.`
+    return `Rotor bearing under inertia at ${shown(shaftSpeed, system).say(data.speed)}, oil at ${shown(oilTemperature, system).say(data.supply)}. At ${c.say(data.here)} the oil in the sump leaves ${h.say(data.now)}; ${h.say(data.wanted)} is wanted to clear the roughness. A wider bearing needs a higher line for the same film. Where a line bends over on the left, the gap passes too little oil to stay cool. Each grade is drawn at the thinnest oil that may carry it; two with the same high-shear minimum fall nearly on one line. Every line takes oil at the same temperature: what a wider gap costs in pressure is not in it.`
   },
   Picture({ data, system }) {
     if (!data) return null
@@ -62,7 +62,7 @@ export default figure<Data>({
       <Sheet says="Thinnest film over clearance for the oil in the sump and three grades." height={on.height} named={lines}>
         <Axes on={on} x={c.head()} y={h.head()} />
         <line class="cross" x1={on.left} x2={on.right} y1={wanted} y2={wanted} />
-        <Words x={on.right} y={wanted - 6} anchor="end">wanted over roughness</Words>
+        <Words x={on.right} y={wanted - 6} anchor="end">wanted</Words>
         <Lines on={on} of={lines} />
         <circle class="mark" r="6" cx={on.x.at(c.of(data.here))} cy={on.y.at(h.of(data.now))} />
       </Sheet>

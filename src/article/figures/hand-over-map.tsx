@@ -54,14 +54,14 @@ export default figure<Data>({
       const w = worst(data, half)
       return w ? ` ${where} the busiest place is ${s.say(w.speed)} and ${p.say(w.manifold)}: ${writeNumber(100 * w.duty)}\u202f% of the turn.` : ''
     }
-    return `Each line joins places of equal duty. The thick line is the engine at full throttle, the dot its idle, the band the gap between on and off of the secondaries.${told(data.below, 'Below hand-over, on the primaries alone,')}${told(data.above, 'Above it')} Breathing at part throttle is taken as at full throttle.`
+    return `Each line joins places of equal duty. The dark line is the engine at full throttle, the dot its idle, the band the gap between on and off of the secondaries.${told(data.below, 'Below hand-over, on the primaries alone,')}${told(data.above, 'Above it')} Breathing at part throttle is taken as at full throttle.`
   },
   Picture({ data, system }) {
     if (!data) return null
     const s = shown(shaftSpeed, system), p = shown(manifoldPressure, system)
     const [first, last] = [Math.min(data.idle.speed || Infinity, data.speeds[0]!), data.speeds.at(-1)!]
     const on = frame({ x: [s.of(first), s.of(last)], y: [p.of(data.below.pressures[0]!), p.of(data.above.pressures.at(-1)!)], height: 420 })
-    const lines = levels.flatMap((level) => [data.below, data.above].flatMap((half) => contour(data.speeds.map(s.of), half.pressures.map(p.of), half.duty, level).map((spots, i) => ({ name: `${level} ${half === data.below} ${i}`, class: level >= 0.85 ? 'line two' : 'thin', spots, level }))))
+    const lines = levels.flatMap((level) => [data.below, data.above].flatMap((half) => contour(data.speeds.map(s.of), half.pressures.map(p.of), half.duty, level).filter((spots) => spots.length > 2).map((spots, i) => ({ name: `${level} ${half === data.below} ${i}`, class: level >= 0.85 ? 'line two' : 'thin', spots, level }))))
     const full: Named = { name: 'Full throttle', class: 'line', spots: data.speeds.map((v, i): Spot => [s.of(v), p.of(data.full[i]!)]) }
     const band = [on.y.at(p.of(data.start)), on.y.at(p.of(data.off))] as const
     return (
@@ -69,7 +69,7 @@ export default figure<Data>({
         <rect class="area" x={on.left} width={on.right - on.left} y={band[0]} height={band[1] - band[0]} />
         <Axes on={on} x={s.head()} y={p.head()} />
         <Lines on={on} of={lines} />
-        <g stroke-width="3"><Lines on={on} of={[full]} /></g>
+        <Lines on={on} of={[full]} />
         <circle class="mark" cx={on.x.at(s.of(data.idle.speed))} cy={on.y.at(p.of(data.idle.manifold))} r="6" />
         {lines.filter((l) => l.spots.length > 3).map((l) => {
           const [x, y] = l.spots[Math.floor(l.spots.length / 2)]!

@@ -52,19 +52,19 @@ export default figure<Data>({
     const x = (share: number): number => round(left + (width * share) / most)
     return (
       <Sheet says="Bars of one shaft turn each, with dead time and fuel of the pulse in it." height={rows.length * step + 30}>
+        <line class="thin" x1={x(1)} x2={x(1)} y1="4" y2={rows.length * step + 6} />
         {rows.map((r, i) => {
           const y = i * step + 28
           return (
             <g key={r.says}>
-              <text class="strong" x={left} y={y - 8}>{r.says}, {s.say(r.speed)}</text>
               <rect class="area" x={left} width={round(x(r.dead / r.turn) - left)} y={y} height={tall} />
               <rect class={r.pulse > r.turn ? 'fill-bad' : 'fill-accent'} x={x(r.dead / r.turn)} width={round(x(r.pulse / r.turn) - x(r.dead / r.turn))} y={y} height={tall} />
               <rect class="axis" x={left} width={round(x(1) - left)} y={y} height={tall} />
+              <Words x={left} y={y - 8} strong>{r.says}, {s.say(r.speed)}</Words>
               {r.pulse / r.turn < 0.72 * most && <Words x={x(r.pulse / r.turn) + 8} y={y + tall - 5}>{t.say(r.pulse)}</Words>}
             </g>
           )
         })}
-        <line class="thin" x1={x(1)} x2={x(1)} y1="4" y2={rows.length * step + 6} />
         <text x={x(1)} y={rows.length * step + 26} text-anchor={most > 1.2 ? 'middle' : 'end'}>one shaft turn</text>
       </Sheet>
     )

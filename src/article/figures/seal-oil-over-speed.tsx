@@ -62,7 +62,7 @@ export default figure<Data>({
       <Sheet says="Oil of each shaft turn over shaft speed, by metering pump, premix and both, with idle and fuel cut." height={on.height} named={lines}>
         <Axes on={on} x={s.head()} y={m.head()} />
         {reference !== null && <g stroke-dasharray="1 4"><Lines on={on} of={[{ name: 'Reference', class: 'thin', spots: flat(reference) }]} /></g>}
-        {reference !== null && <Words x={on.left + 4} y={on.y.at(m.of(reference)) + 20}>reference chosen</Words>}
+        {reference !== null && <Words x={on.right} y={on.y.at(m.of(reference)) + 20} anchor="end">reference chosen</Words>}
         {cut !== null && <g opacity=".55"><Lines on={on} of={[{ name: 'Cut, pump', class: 'line dash', spots: flat(cut) }, { name: 'Cut, premix', class: 'line two', spots: flat(0) }]} /></g>}
         {cut !== null && <Words x={on.right} y={on.y.at(m.of(cut)) - 6} anchor="end">fuel cut: pump</Words>}
         {cut !== null && <Words x={on.right} y={on.y.at(0) - 6} anchor="end">fuel cut: premix</Words>}
