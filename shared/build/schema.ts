@@ -2,6 +2,7 @@ import * as z from 'zod/mini'
 import { isQuantity } from '../quantity/quantity.ts'
 import { readValue } from '../calculation/inputs.ts'
 import { type Field } from './field.ts'
+import { migrated, present, type Document } from './migrations.ts'
 import { emptySheet, type Entry, type Sheet } from './sheet.ts'
 
 /** Files and links bring foreign data: it is read here, whole or not at all. Compiling validators would need code from text, which the pages forbid. */
@@ -17,7 +18,7 @@ const entry = z.strictObject({
 })
 const document = z.strictObject({
   format: z.literal('trochoid-build'),
-  version: z.literal(1),
+  version: z.literal(present),
   name: text(120),
   note: text(4000),
   entries: z.record(text(80), entry),
@@ -39,15 +40,17 @@ export function readDocument(data: unknown, fields: ReadonlyMap<string, Field>):
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return no('', 'A build file holds one object.')
   const head = data as Partial<Sheet>
   if (head.format !== 'trochoid-build') return no('format', 'This is not a build file: its format is not “trochoid-build”.')
-  if (typeof head.version === 'number' && head.version > 1) return no('version', `This file was written by a newer handbook (version ${head.version}; this one reads 1). Update the handbook and open it again.`)
-  const read = z.safeParse(document, data)
+  if (typeof head.version === 'number' && head.version > present) return no('version', `This file was written by a newer handbook (version ${head.version}; this one reads up to ${present}). Update the handbook and open it again.`)
+  const current = migrated(data as Document)
+  if (!current) return no('version', `No build file was ever published as version ${String(head.version).slice(0, 20)}.`)
+  const read = z.safeParse(document, current)
   if (!read.success) {
     const issue = read.error.issues[0]!
     return no(issue.path.join('.'), issue.code === 'unrecognized_keys' ? `There is a key that no build file has: ${issue.keys.map((k) => k.slice(0, 40)).join(', ')}.` : issue.message)
   }
   const entries: Record<string, Entry> = {}
   // The keys as they stand in the file: a validator may drop what it takes for an attack, and a file is read whole or not at all.
-  for (const path of Object.keys((data as Sheet).entries)) {
+  for (const path of Object.keys(current['entries'] as object)) {
     const field = fields.get(path)
     const given = read.data.entries[path]
     if (!field || !given || !Object.hasOwn(read.data.entries, path)) return no(path.slice(0, 80), 'The build sheet has no such field.')
