@@ -12,6 +12,8 @@ export const about = {
   out: pumpFlow,
   equation: 'flow + (secondFlow - flow) * (pressure - at) / (secondAt - at)',
   source: ['common-practice', 'leakage of a displacement pump grows about in proportion to pressure'],
+  // A line needs two pressures that differ.
+  sample: { at: [1e5, 3e5], secondAt: [4e5, 8e5] },
   notes: 'Far beyond the two stated pressures the line is a guess: a relief valve inside the pump may open.',
 } as const satisfies About
 
