@@ -28,6 +28,8 @@ export function valuesOf(b: Given, s: State) {
     'cooling.fuelPower': s.chemical, 'cooling.coolantHeat': s.coolant, 'cooling.oilHeat': s.oil, 'cooling.surfaceHeat': s.surface, 'cooling.exhaustHeat': s.leaving,
     'cooling.unburnedHeat': unburnedHeat({ fuelPower: s.chemical, releasedShare: s.share }),
     'cooling.chargeCoolerHeat': airEnthalpyRise({ flow: s.air, from: s.charge, to: s.outletTemperature }),
+    'cooling.airEnthalpy': airEnthalpyRise({ flow: s.air, from: reference, to: b.airTemperature }), 'cooling.chargeEnthalpy': s.chargeEnthalpy,
+    'cooling.tailpipeHeat': tailpipeHeat(s), 'cooling.turboBearingLoss': s.turbine - s.delivered,
     'cooling.exhaustTemperature': s.beforeTemperature, 'cooling.exhaustTemperatureLow': temperature(band.low), 'cooling.exhaustTemperatureHigh': temperature(band.high),
   }
 }
@@ -38,31 +40,38 @@ export const corePointPaths: readonly (keyof ReturnType<typeof valuesOf>)[] = [
   'boost.compressorInletPressure', 'boost.compressorOutletPressure', 'boost.compressorOutletTemperature', 'boost.pressureRatio', 'boost.correctedFlow', 'boost.compressorEfficiency',
   'boost.compressorPower', 'boost.compressorSpeed', 'boost.turbineInletPressure', 'boost.turbineOutletPressure', 'boost.turbineFlow', 'boost.wastegateFlow', 'boost.exhaustFlow', 'boost.boost',
   'fuel.massFlow', 'fuel.fuelPerCharge', 'cooling.fuelPower', 'cooling.coolantHeat', 'cooling.oilHeat', 'cooling.surfaceHeat', 'cooling.exhaustHeat', 'cooling.unburnedHeat',
-  'cooling.chargeCoolerHeat', 'cooling.exhaustTemperature', 'cooling.exhaustTemperatureLow', 'cooling.exhaustTemperatureHigh',
+  'cooling.chargeCoolerHeat', 'cooling.airEnthalpy', 'cooling.chargeEnthalpy', 'cooling.tailpipeHeat', 'cooling.turboBearingLoss', 'cooling.exhaustTemperature', 'cooling.exhaustTemperatureLow', 'cooling.exhaustTemperatureHigh',
 ]
 
 /**
- * What is left over at a point, as fractions: mass and energy of the engine between its ports and of the whole car, the balance on the
- * turbocharger's shaft, and the iteration itself. The exhaust heat is the remainder of the engine's balance; the whole-car balance is
- * summed anew from the ends of every path, so that it closes only if the chain of temperatures and flows is right.
+ * The balances that must close, by path of the point: what goes in and what comes out. The engine's ends at its ports, the car's at air
+ * filter and tailpipe. The exhaust heat is the remainder of the engine's; the car's is summed anew from the ends of every path, so that it
+ * closes only if the chain of temperatures and flows is right.
  */
-export function residualsOf(b: Given, { state: s, residual }: Outcome) {
-  const unburned = unburnedHeat({ fuelPower: s.chemical, releasedShare: s.share })
-  const tailpipe = s.throughTurbine * exhaustEnthalpy({ temperature: turbineOut(s) }) + s.bypass * exhaustEnthalpy({ temperature: s.beforeTemperature })
-  const cooler = airEnthalpyRise({ flow: s.air, from: s.charge, to: s.outletTemperature })
-  const airIn = airEnthalpyRise({ flow: s.air, from: reference, to: b.airTemperature })
-  const bearing = s.turbine - s.delivered
-  const engineIn = s.chemical + s.chargeEnthalpy
-  const engineOut = s.brake + s.coolant + s.oil + s.surface + unburned + s.exhaust * exhaustEnthalpy({ temperature: s.beforeTemperature })
-  const carOut = s.brake + s.coolant + s.oil + s.surface + unburned + tailpipe + cooler + bearing
+export const balances = {
+  massEngine: { in: ['engine.airFlow', 'fuel.massFlow'], out: ['boost.exhaustFlow'] },
+  massTurbine: { in: ['boost.exhaustFlow'], out: ['boost.turbineFlow', 'boost.wastegateFlow'] },
+  energyEngine: { in: ['cooling.fuelPower', 'cooling.chargeEnthalpy'], out: ['engine.power', 'cooling.coolantHeat', 'cooling.oilHeat', 'cooling.surfaceHeat', 'cooling.unburnedHeat', 'cooling.exhaustHeat'] },
+  energyCar: {
+    in: ['cooling.fuelPower', 'cooling.airEnthalpy'],
+    out: ['engine.power', 'cooling.coolantHeat', 'cooling.oilHeat', 'cooling.surfaceHeat', 'cooling.unburnedHeat', 'cooling.chargeCoolerHeat', 'cooling.turboBearingLoss', 'cooling.tailpipeHeat'],
+  },
+} as const satisfies Readonly<Record<string, { readonly in: readonly CorePath[]; readonly out: readonly CorePath[] }>>
+type CorePath = keyof ReturnType<typeof valuesOf>
+
+/** What is left over at a point: of each balance as a fraction of what goes in, of the turbocharger's shaft, and of the iteration itself. */
+export function residualsOf(values: Readonly<Record<CorePath, number>>, { state: s, residual }: Outcome) {
+  const sum = (paths: readonly CorePath[]): number => paths.reduce((total, path) => total + values[path], 0)
+  const open = ({ in: into, out }: (typeof balances)[keyof typeof balances]): number => (sum(into) - sum(out)) / sum(into)
   return {
-    massEngine: (s.air + s.fuel - s.exhaust) / s.exhaust,
-    massTurbine: (s.exhaust - s.throughTurbine - s.bypass) / s.exhaust,
-    energyEngine: (engineIn - engineOut) / s.chemical,
-    energyCar: (s.chemical + airIn - carOut) / s.chemical,
+    massEngine: open(balances.massEngine), massTurbine: open(balances.massTurbine), energyEngine: open(balances.energyEngine), energyCar: open(balances.energyCar),
     turboShaft: (s.delivered - s.compressor) / Math.max(s.compressor, 1000),
     iteration: residual,
   }
 }
-/** Temperature of the gas that went through the turbine: its enthalpy less the work it gave. */
-const turbineOut = (s: State): number => exhaustTemperature({ enthalpy: exhaustEnthalpy({ temperature: s.beforeTemperature }) - s.turbine / s.throughTurbine })
+
+/** Heat behind the turbine: what went through it less the work it gave, and what went past it. */
+function tailpipeHeat(s: State): number {
+  const before = exhaustEnthalpy({ temperature: s.beforeTemperature })
+  return s.throughTurbine * (before - s.turbine / s.throughTurbine) + s.bypass * before
+}

@@ -76,12 +76,13 @@ function finish(point: { -readonly [K in keyof Point]: Point[K] }, fields: Field
 
 function fullPoint(b: Given, fields: FieldValues, speed: number, outcome: Outcome): Point {
   const failure = failureOf(outcome, speed)
-  const blank = { speed, kind: 'full' as const, missing: {}, residuals: residualsOf(b, outcome) }
+  const values = valuesOf(b, outcome.state)
+  const blank = { speed, kind: 'full' as const, missing: {}, residuals: residualsOf(values, outcome) }
   if (failure) {
-    const values: Record<string, number> = { 'engine.speed': speed }
-    return finish({ ...blank, values, failed: Object.fromEntries(corePointPaths.filter((p) => !(p in values)).map((path) => [path, failure])) }, fields)
+    const known: Record<string, number> = { 'engine.speed': speed }
+    return finish({ ...blank, values: known, failed: Object.fromEntries(corePointPaths.filter((p) => !(p in known)).map((path) => [path, failure])) }, fields)
   }
-  return finish({ ...blank, values: valuesOf(b, outcome.state), failed: {} }, fields)
+  return finish({ ...blank, values, failed: {} }, fields)
 }
 
 /** Which link has no solution here, and why. */

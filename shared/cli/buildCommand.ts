@@ -1,6 +1,7 @@
 import { allFields, margins as allMargins } from '../build/everything.ts'
 import { cureSentence, remediesFor, wantsCure } from '../build/remedies.ts'
 import { stateWord, sentence, weighMargins } from '../build/margins.ts'
+import { balances } from '../build/pointValues.ts'
 import { readSheet } from '../build/schema.ts'
 import { setEntry, type Sheet } from '../build/sheet.ts'
 import { solveBuild } from '../build/solve.ts'
@@ -31,7 +32,7 @@ export function buildCommand(shop: Workshop, args: readonly string[], readFile: 
   })))
   return {
     name: sheet.name, idle: solved.idle, sweep: solved.points, build: solved.build,
-    residuals: largest(solved.points.map((p) => p.residuals)),
+    residuals: largest(solved.points.map((p) => p.residuals)), balances, remainder: 'cooling.exhaustHeat',
     margins: weighed.map((w) => ({
       id: w.id, title: w.margin.title, theme: w.margin.theme, state: w.state, word: stateWord(w), demand: w.demand, capacity: w.capacity, left: w.left, band: w.band,
       as: w.margin.as, tight: w.tight, speed: w.speed, missing: w.missing, failed: w.failed, gaps: w.gaps, from: w.from, article: w.margin.article, says: sentence(w, 'metric', name),

@@ -1,6 +1,6 @@
 import { pointValue } from '../build/pointValue.ts'
 import { fuelPowerIn } from '../engine/quantities.ts'
-import { exhaustGasTemperature } from '../media/quantities.ts'
+import { enthalpyFlow, exhaustGasTemperature } from '../media/quantities.ts'
 import { boilingPointOf, coolantFlowOf, coolantTemperatureOf, coreAir, coreAirTemperatureOf, heatFlow } from './quantities.ts'
 
 /** Where the heat goes at one shaft speed, and how warm the coolant gets there. */
@@ -12,6 +12,10 @@ export const at = {
   surfaceHeat: pointValue('cooling.surfaceHeat', heatFlow, 'Heat from the engine’s surfaces'),
   unburnedHeat: pointValue('cooling.unburnedHeat', heatFlow, 'Chemical power left unburned'),
   chargeCoolerHeat: pointValue('cooling.chargeCoolerHeat', heatFlow, 'Heat of the charge cooler'),
+  airEnthalpy: pointValue('cooling.airEnthalpy', enthalpyFlow, 'Heat of the outside air taken in, above 25 °C'),
+  chargeEnthalpy: pointValue('cooling.chargeEnthalpy', enthalpyFlow, 'Heat of the charge at the ports, above 25 °C'),
+  tailpipeHeat: pointValue('cooling.tailpipeHeat', heatFlow, 'Heat in the exhaust behind the turbine'),
+  turboBearingLoss: pointValue('cooling.turboBearingLoss', heatFlow, 'Power lost in the turbocharger’s bearings'),
   exhaustTemperature: pointValue('cooling.exhaustTemperature', exhaustGasTemperature, 'Exhaust temperature before the turbine'),
   exhaustTemperatureLow: pointValue('cooling.exhaustTemperatureLow', exhaustGasTemperature, 'Exhaust temperature, low end of the band'),
   exhaustTemperatureHigh: pointValue('cooling.exhaustTemperatureHigh', exhaustGasTemperature, 'Exhaust temperature, high end of the band'),
