@@ -30,7 +30,7 @@ export default figure<Data>({
     if (!last) return 'This build has no full-throttle points, so nothing is drawn.'
     const s = shown(shaftSpeed, system), p = shown(gasPressure, system), r = shown(backPressureRatio, system)
     const crosses = all.find((h) => h.before > h.manifold && (threshold === null || h.speed > threshold))
-    return `${threshold === null ? 'Boost does not reach its target at any speed of the sweep.' : `Boost reaches its target at ${s.say(threshold)}, by mean flow; a real engine is there somewhat earlier.`} All pressures are absolute.${crosses ? ` From ${s.say(crosses.speed)} on there is more pressure before the turbine than in the manifold.` : ' The manifold stays above the pressure before the turbine.'} At ${s.say(last.speed)} the ratio of the two is ${r.say(last.before / last.manifold)}, and ${p.say(last.behind)} of the pressure before the turbine stand behind it: that part is pipe and silencer.`
+    return `${threshold === null ? 'Boost does not reach its target at any speed of the sweep.' : `Boost reaches its target at ${s.say(threshold)}, by mean flow; a real engine is there somewhat earlier.`} All pressures are absolute.${crosses ? ` Above about ${s.say(crosses.speed, 2)} there is more pressure before the turbine than in the manifold.` : ' The manifold stays above the pressure before the turbine.'} At ${s.say(last.speed)} the ratio of the two is ${r.say(last.before / last.manifold)}. Behind the turbine stand ${p.say(last.behind)}, which pipe and silencer ask for.`
   },
   Picture({ data: { all, outside, threshold }, system }) {
     if (all.length < 2) return null

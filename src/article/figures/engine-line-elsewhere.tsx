@@ -10,7 +10,7 @@ import { degC } from '@trochoid/compute/quantity/si.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { engineLine, type OnMap } from './plot/engineLine.ts'
-import { Key, Lines, type Named } from './plot/Lines.tsx'
+import { Bold, Key, Lines, type Named } from './plot/Lines.tsx'
 import { mapFrame, MapPaper } from './plot/MapPaper.tsx'
 import { drawn, type Drawn } from './plot/mapLines.ts'
 import { Sheet } from './plot/Sheet.tsx'
@@ -36,6 +36,9 @@ function from({ sheet, solved, beside }: Build): Data {
   return map ? { map: drawn(map), places: [solved, ...beside].map((s, i) => place(names[i]!, s)) } : null
 }
 
+/** Nearer than a map can be read. */
+const close = (a: Place, b: Place): boolean => Math.abs(a.flow / b.flow - 1) < 0.06 && Math.abs(a.ratio / b.ratio - 1) < 0.03
+
 export default figure<Data>({
   title: 'The same engine, the same boost, other air',
   beside: (sheet) => [setEntry(sheet, siteAirPressure.path, { value: high }), setEntry(sheet, siteAirTemperature.path, { value: hot })],
@@ -45,17 +48,18 @@ export default figure<Data>({
     if (!here || !up || !warm || here.line.length === 0) return 'This build has no compressor map or no full-throttle point, so nothing is drawn.'
     const flow = shown(correctedFlow, system), t = shown(chargeTemperature, system), n = shown(turboSpeed, system), p = shown(power, system)
     const partly = [up, warm].filter((one) => !one.whole).map((one) => ` The line ${one.name} is not whole: at some speeds that place lies off the map.`)
-    return `Solved anew for each. In the thin air of 2\u202f500 m the same boost on the gauge is a ratio of ${writeNumber(up.ratio)} instead of ${writeNumber(here.ratio)} at the point of most power; the map counts ${flow.say(up.flow)} instead of ${flow.say(here.flow)}, and the turbocharger turns at ${n.say(up.turbo)} instead of ${n.say(here.turbo)}. On a day of 40\u202f°C the line hardly moves: what moves is the charge, from ${t.say(here.charge)} to ${t.say(warm.charge)}, and the power, from ${p.say(here.power)} to ${p.say(warm.power)}.${partly.join('')}`
+    return `Solved anew for each. In the thin air of 2\u202f500 m the same boost on the gauge is a ratio of ${writeNumber(up.ratio)} instead of ${writeNumber(here.ratio)} at the point of most power; the map counts ${flow.say(up.flow)} instead of ${flow.say(here.flow)}, and the turbocharger turns at ${n.say(up.turbo)} instead of ${n.say(here.turbo)}. On a day of 40\u202f°C it is ${flow.say(warm.flow)} at ${writeNumber(warm.ratio)}${close(warm, here) ? ': the line hardly moves. What moves is' : '; and'} the charge, from ${t.say(here.charge)} to ${t.say(warm.charge)}, and the power, from ${p.say(here.power)} to ${p.say(warm.power)}.${partly.join('')}`
   },
   Picture({ data, system }) {
     if (!data || data.places[0]!.line.length < 2) return null
     const flow = shown(correctedFlow, system)
     const on = mapFrame(data.map, system)
-    const lines = data.places.map(({ name, line }, i): Named => ({ name, class: ['line two', 'line dash', 'line two dash'][i]!, spots: line.map((p) => [flow.of(p.flow), p.ratio]) }))
+    const lines = data.places.map(({ name, line }, i): Named => ({ name, class: ['line two', 'line dash', 'line'][i]!, spots: line.map((p) => [flow.of(p.flow), p.ratio]) }))
     return (<>
       <Sheet says="Compressor map with the engine’s line as the build stands, at 2,500 metres and at 40 degrees." height={on.height}>
         <MapPaper map={data.map} on={on} system={system} speeds={false} />
-        <g stroke-width="3"><Lines on={on} of={lines} /></g>
+        <Bold on={on} of={lines[0]!.spots} />
+        <Lines on={on} of={lines.slice(1)} />
       </Sheet>
       <Key of={lines} />
     </>)

@@ -31,7 +31,7 @@ export default figure<Data>({
     if (!hottest) return 'This build has no full-throttle points, so nothing is drawn.'
     const t = shown(exhaustGasTemperature, system), y = shown(shareOfFuelOf, system)
     const material = limit === null ? '' : ` The hot side is meant for ${t.say(limit)}${limit > hottest.high ? ', above all of the band.' : limit > hottest.low ? ', inside the band: one logged point decides.' : ', below all of the band.'}`
-    return `With the exhaust’s heat known to ${y.say(band, 2)} of the fuel’s energy either way, the gas leaves at ${t.say(hottest.low)} to ${t.say(hottest.high)} at ${shown(shaftSpeed, system).say(hottest.speed)}.${material} At low speed the true line falls farther, because the walls then have longer to take heat; the model leaves that out.`
+    return `With the exhaust’s heat known to ${y.say(band, 2)} of the fuel’s energy either way, the gas leaves at ${t.say(hottest.low)} to ${t.say(hottest.high)} at ${shown(shaftSpeed, system).say(hottest.speed)}.${material} At low speed the true line lies lower, because the walls then have longer to take heat; the model leaves that out.`
   },
   Picture({ data: { all, limit }, system }) {
     if (all.length < 2) return null

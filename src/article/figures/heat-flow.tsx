@@ -34,14 +34,15 @@ function from({ sheet, point }: Build): Data {
 
 /** How many of the ends leave the engine straight; the others have been through the exhaust port. */
 const straight = 5
-const split = 150, turbo = 318, end = 392
-const top = 84, slot = 47, gap = 7, tall = 220
+const split = 150, turbo = 322, end = 392
+/** The block stands so low that no flow has to cross another. */
+const top = 62, slot = 47, gap = 7, tall = 220, block = top + 152
 
 /** Places of the ends on the right, and of the block they part from. */
 function places({ ends }: NonNullable<Data>) {
   const sum = ends.reduce((all, e) => all + e.heat, 0)
   const thick = (heat: number): number => (Math.max(0, heat) / sum) * tall
-  let right = top, left = top + 92
+  let right = top, left = block
   const rows = ends.map((e) => {
     const w = thick(e.heat), room = Math.max(slot, w)
     const row = { ...e, w, right: right + (room - w) / 2, left }
@@ -49,7 +50,7 @@ function places({ ends }: NonNullable<Data>) {
     left += w
     return row
   })
-  return { rows, thick, bottom: right - gap, block: top + 92, port: rows[straight]!.left }
+  return { rows, thick, bottom: right - gap, port: rows[straight]!.left }
 }
 
 const told = (data: NonNullable<Data>, system: System) => {
@@ -68,26 +69,26 @@ export default figure<Data>({
   Picture({ data, system }) {
     if (!data) return null
     const { h, share } = told(data, system)
-    const { rows, thick, bottom, block, port } = places(data)
-    const height = bottom + 52, loop = bottom + 20, through = thick(data.exhaust), back = Math.max(1.6, thick(data.back))
+    const { rows, thick, bottom, port } = places(data)
+    const height = bottom + 44, loop = bottom + 18, through = thick(data.exhaust), back = Math.max(1.6, thick(data.back))
     return (
       <Sheet says="Flow drawing of the fuel’s energy: shaft, coolant, oil, surfaces, unburned, and the exhaust with the turbocharger’s loop." height={height}>
-        <rect class="thin" stroke-dasharray="2 4" x="52" width="316" y={top - 38} height={height - top + 34} />
-        <rect class="thin" stroke-dasharray="6 4" x="104" width="150" y={block - 34} height={tall + 62} />
+        <rect class="thin" stroke-dasharray="2 4" x="52" width="318" y={top - 32} height={height - top + 28} />
+        <rect class="thin" stroke-dasharray="6 4" x="104" width="150" y={block - 22} height={tall + 44} />
         <rect class="area" x="0" width={split} y={block} height={tall} />
         {rows.slice(0, straight).map((r, i) => <Ribbon key={r.name} from={[split, r.left]} to={[end, r.right]} thick={r.w} {...(i === 0 && { class: 'fill-accent' })} />)}
         <Ribbon from={[split, port]} to={[turbo, port]} thick={through} />
         {rows.slice(straight).map((r) => <Ribbon key={r.name} from={[turbo, r.left]} to={[end, r.right]} thick={r.w} />)}
-        <path class="fill-accent" d={`M${turbo} ${port + through - back}v${loop - port - through + 2 * back}H${24}V${block + tall + 8}h${back}V${loop}H${turbo - back}V${port + through - back}z`} />
-        <path class="fill-accent" d={`M${24 + back / 2} ${block + tall - 1}l-6 10h12z`} />
+        <path class="fill-accent" d={`M${turbo} ${port + through - back}v${loop - port - through + 2 * back}H${72}V${block + tall + 8}h${back}V${loop}H${turbo - back}V${port + through - back}z`} />
+        <path class="fill-accent" d={`M${72 + back / 2} ${block + tall - 1}l-6 10h12z`} />
         <line class="axis" x1={turbo} x2={turbo} y1={port - 4} y2={port + through + 4} />
-        <Words x={58} y={top - 44} anchor="start">whole car</Words>
-        <Words x={106} y={block - 42}>port to port</Words>
+        <Words x={58} y={top - 14}>whole car</Words>
+        <Words x={104} y={block - 30}>port to port</Words>
         <Words x={8} y={block + 96} strong>Fuel</Words>
         <Words x={8} y={block + 120}>{h.say(data.fuel)}</Words>
         <Words x={turbo - 8} y={port + through / 2 - 6} anchor="end" strong>Exhaust port</Words>
         <Words x={turbo - 8} y={port + through / 2 + 17} anchor="end">{h.say(data.exhaust)}</Words>
-        <Words x={60} y={loop + 24}>back with the charge</Words>
+        <Words x={84} y={loop - 9}>back with the charge</Words>
         {rows.map((r) => <g key={r.name}>
           <Words x={end + 10} y={r.right + r.w / 2 - 4} strong>{r.name}</Words>
           <Words x={end + 10} y={r.right + r.w / 2 + 19}>{`${h.say(r.heat)}, ${share(r.heat)}`}</Words>

@@ -37,7 +37,7 @@ export default figure<Data>({
     if (all.length < 2) return null
     const s = shown(shaftSpeed, system)
     const x = [s.of(all[0]!.speed), s.of(all.at(-1)!.speed)] as const
-    const on = { ...frame({ x, y: [0, 100] }), right: 488, x: scale(x, [66, 488], 5) }
+    const on = { ...frame({ x, y: [0, 100] }), right: 470, x: scale(x, [66, 470], 4) }
     // Upper edge of each share, the ones below it added up.
     const edges = all.map(({ shares }) => shares.reduce<number[]>((sum, share) => [...sum, sum.at(-1)! + 100 * share], [0]))
     const edge = (i: number): Spot[] => all.map(({ speed }, at) => [s.of(speed), edges[at]![i]!])

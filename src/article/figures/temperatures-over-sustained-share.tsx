@@ -16,7 +16,7 @@ import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
 type Here = { share: number; coolant: number; oil: number }
-type Data = { speed: number; car: number; all: Here[]; share: number; boiling: number; coolantLimit: number | null; oilLimit: number | null } | null
+type Data = { speed: number; car: number; all: Here[]; boils: number | null; share: number; boiling: number; coolantLimit: number | null; oilLimit: number | null } | null
 
 function from({ sheet, point }: Build): Data {
   const air: AnyCalculation = coolingAir, coolant: AnyCalculation = coolantTemperatureCalc, oil: AnyCalculation = oilTemperatureCalc
@@ -33,7 +33,9 @@ function from({ sheet, point }: Build): Data {
     } catch { return [] }
   }
   const shares = [...new Set([...Array.from({ length: 19 }, (_, i) => 0.1 + 0.05 * i), share])].sort((a, b) => a - b)
-  return { speed: point['engine.speed']!, car, all: shares.flatMap(at), share, boiling, coolantLimit: valueAt(sheet, coolantLimit), oilLimit: valueAt(sheet, temperatureLimit) }
+  // A coolant that boils has no such temperature: the drawing ends there.
+  const all = shares.flatMap(at), boils = reaches(all, 'coolant', boiling)
+  return { speed: point['engine.speed']!, car, all: boils === null ? all : [...all.filter((h) => h.share < boils), ...at(boils)], boils, share, boiling, coolantLimit: valueAt(sheet, coolantLimit), oilLimit: valueAt(sheet, temperatureLimit) }
 }
 
 /** The largest share that stays within a limit, on a straight line between two that were worked out. */
@@ -51,7 +53,7 @@ export default figure<Data>({
     if (!data) return 'This build has no full-throttle point, or a cooler that is not known, so nothing is drawn.'
     const y = shown(sustainedShareOf, system)
     const says = (name: string, share: number | null): string => (share === null ? `the ${name} keeps within its limit all the way` : `the ${name} reaches its limit at ${y.say(share, 2)}`)
-    return `At ${shown(shaftSpeed, system).say(data.speed)} and ${shown(carSpeedOf, system).say(data.car)}. The sheet’s share is ${y.say(data.share, 2)}. As the share rises ${says('coolant', reaches(data.all, 'coolant', data.coolantLimit))}, and ${says('oil', reaches(data.all, 'oil', data.oilLimit))}. The bulk of the coolant boils at ${shown(coolantTemperatureOf, system).say(data.boiling)}. These are the temperatures once nothing changes any more: a short burst never gets there.`
+    return `At ${shown(shaftSpeed, system).say(data.speed)} and ${shown(carSpeedOf, system).say(data.car)}. The sheet’s share is ${y.say(data.share, 2)}. As the share rises ${says('coolant', reaches(data.all, 'coolant', data.coolantLimit))}, and ${says('oil', reaches(data.all, 'oil', data.oilLimit))}. The bulk of the coolant boils at ${shown(coolantTemperatureOf, system).say(data.boiling)}${data.boils === null ? '' : `, reached at ${y.say(data.boils, 2)}: there the drawing ends`}. These are the temperatures once nothing changes any more: a short burst never gets there.`
   },
   Picture({ data, system }) {
     if (!data || data.all.length < 2) return null

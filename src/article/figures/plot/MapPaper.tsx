@@ -31,7 +31,7 @@ export function MapPaper({ map, on, system, speeds = true }: { map: Drawn; on: F
     })}
     {speeds && map.lines.map((spots, i) => {
       const [x, y] = spots.at(-1)!
-      return i % 2 === 0 && <Words key={i} x={on.x.at(flow.of(x)) - 4} y={on.y.at(y) + 20} anchor="middle">{writeNumber(n.of(map.speeds[i]!) / 1000, 3)}</Words>
+      return i % 2 === 0 && <Words key={i} x={on.x.at(flow.of(x)) - 4} y={on.y.at(y) + 20} anchor="middle">{writeNumber(n.of(map.speeds[i]!) / 1000, 2)}</Words>
     })}
     <Words x={on.x.at(flow.of(top[0])) - 10} y={on.y.at(top[1]) + 24} anchor="end">surge</Words>
   </>)

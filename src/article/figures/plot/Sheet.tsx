@@ -5,7 +5,7 @@ import type { Frame } from './frame.ts'
 import { Key, type Named } from './Lines.tsx'
 
 /** The paper a figure is drawn on, said in a few words to those who do not see it, with the key of its lines below. */
-export function Sheet({ says, height, named, children }: { says: string; height: number; named?: readonly Pick<Named, 'name' | 'class'>[]; children: ComponentChildren }) {
+export function Sheet({ says, height, named, children }: { says: string; height: number; named?: readonly Pick<Named, 'name' | 'class' | 'dash'>[]; children: ComponentChildren }) {
   return <div class="chart"><svg viewBox={`0 0 640 ${height}`} role="img" aria-label={says}>{children}</svg>{named && <Key of={named} />}</div>
 }
 
