@@ -5,6 +5,7 @@ import { satteri } from '@astrojs/markdown-satteri'
 import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { groups } from './scripts/bundle/chunks.ts'
+import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
 import { withoutWords } from './scripts/bundle/withoutWords.ts'
 import { base, outDir } from './scripts/root.ts'
 
@@ -46,7 +47,7 @@ export default defineConfig({
   },
   vite: {
     worker: { format: 'es', plugins: () => [withoutWords()] },
-    // Lists of what each file wants next would outweigh the files: their names are random and do not compress.
-    environments: { client: { build: { modulePreload: { polyfill: false, resolveDependencies: () => [] }, rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+    plugins: [noPreloadLists()],
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

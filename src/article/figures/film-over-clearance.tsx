@@ -12,7 +12,7 @@ import { viscosityAt150 } from '@trochoid/compute/oil/viscosityAt150.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -56,7 +56,7 @@ export default figure<Data>({
     const h = shown(filmThickness, system), c = shown(diametralClearance, system)
     const on = frame({ x: [c.of(data.clearances[0]!), c.of(data.clearances.at(-1)!)], y: [0, h.of(Math.max(...data.oils.flatMap((o) => o.films)))] })
     const looks = ['line two', 'line dash', 'line', 'thin']
-    const lines: Named[] = data.oils.map(({ name, films }, i) => ({ name, class: looks[i]!, spots: films.map((f, j): Spot => [c.of(data.clearances[j]!), h.of(f)]) }))
+    const lines: Named[] = data.oils.map(({ name, films }, i) => ({ name, class: looks[i]!, dash: i === 0 ? long : undefined, spots: films.map((f, j): Spot => [c.of(data.clearances[j]!), h.of(f)]) }))
     const wanted = on.y.at(h.of(data.wanted))
     return (
       <Sheet says="Thinnest film over clearance for the oil in the sump and three grades." height={on.height} named={lines}>

@@ -49,11 +49,11 @@ export default figure<Data>({
     if (!data) return null
     const step = 620 / turns.length, wide = round(step - 12), tall = 96
     const panels = [
-      { says: 'Injected', floor: 136, of: (turn: number) => injected(turn, data.share) },
+      { says: 'Injected: primaries below, secondaries on top', floor: 136, of: (turn: number) => injected(turn, data.share) },
       { says: 'Arriving at the rotor', floor: 286, of: (turn: number) => arriving(turn, data.share, data.turns) },
     ]
     return (
-      <Sheet says="Fuel of each charge by stage over shaft turns: injected above, arriving below, with a gap after the hand-over." height={322} named={[{ name: 'Primaries', class: 'line' }, { name: 'Secondaries', class: 'line two' }]}>
+      <Sheet says="Fuel of each charge by stage over shaft turns: injected above, arriving below, with a gap after the hand-over." height={322}>
         {panels.map(({ says, floor, of }) => (
           <g key={says}>
             <text class="strong" x="4" y={floor - tall - 14}>{says}</text>

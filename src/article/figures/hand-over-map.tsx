@@ -7,7 +7,7 @@ import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { contour } from './plot/contour.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 import { stagesAt } from './staging.ts'
@@ -54,18 +54,18 @@ export default figure<Data>({
       const w = worst(data, half)
       return w ? ` ${where} the busiest place is ${s.say(w.speed)} and ${p.say(w.manifold)}: ${writeNumber(100 * w.duty)}\u202f% of the turn.` : ''
     }
-    return `Each line joins places of equal duty. The dark line is the engine at full throttle, the dot its idle, the band the gap between on and off of the secondaries.${told(data.below, 'Below hand-over, on the primaries alone,')}${told(data.above, 'Above it')} Breathing at part throttle is taken as at full throttle.`
+    return `Each line joins places of equal duty. The heavier line is the engine at full throttle, the dot its idle, the band the gap between on and off of the secondaries.${told(data.below, 'Below hand-over, on the primaries alone,')}${told(data.above, 'Above it')} Breathing at part throttle is taken as at full throttle.`
   },
   Picture({ data, system }) {
     if (!data) return null
     const s = shown(shaftSpeed, system), p = shown(manifoldPressure, system)
     const [first, last] = [Math.min(data.idle.speed || Infinity, data.speeds[0]!), data.speeds.at(-1)!]
     const on = frame({ x: [s.of(first), s.of(last)], y: [p.of(data.below.pressures[0]!), p.of(data.above.pressures.at(-1)!)], height: 420 })
-    const lines = levels.flatMap((level) => [data.below, data.above].flatMap((half) => contour(data.speeds.map(s.of), half.pressures.map(p.of), half.duty, level).filter((spots) => spots.length > 2).map((spots, i) => ({ name: `${level} ${half === data.below} ${i}`, class: level >= 0.85 ? 'line two' : 'thin', spots, level }))))
+    const lines = levels.flatMap((level) => [data.below, data.above].flatMap((half) => contour(data.speeds.map(s.of), half.pressures.map(p.of), half.duty, level).filter((spots) => spots.length > 2).map((spots, i) => ({ name: `${level} ${half === data.below} ${i}`, class: level >= 0.85 ? 'line two' : 'thin', dash: level >= 0.85 ? long : undefined, spots, level }))))
     const full: Named = { name: 'Full throttle', class: 'line', spots: data.speeds.map((v, i): Spot => [s.of(v), p.of(data.full[i]!)]) }
     const band = [on.y.at(p.of(data.start)), on.y.at(p.of(data.off))] as const
     return (
-      <Sheet says="Contours of duty over shaft speed and manifold pressure, with the full-throttle line, idle and the hand-over." height={on.height} named={[full, { name: 'equal duty', class: 'thin' }, { name: '85 % and more', class: 'line two' }]}>
+      <Sheet says="Contours of duty over shaft speed and manifold pressure, with the full-throttle line, idle and the hand-over." height={on.height} named={[full, { name: 'equal duty', class: 'thin' }, { name: '85 % and more', class: 'line two', dash: long }]}>
         <rect class="area" x={on.left} width={on.right - on.left} y={band[0]} height={band[1] - band[0]} />
         <Axes on={on} x={s.head()} y={p.head()} />
         <Lines on={on} of={lines} />

@@ -7,7 +7,7 @@ import { switchOffPressure } from '@trochoid/compute/fuel/switchOffPressure.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 import { firstFull, stagesAt, type Stages } from './staging.ts'
@@ -51,7 +51,7 @@ export default figure<Data>({
     const on = frame({ x: [first, last], y: [0, Math.max(1e-3, ...data.rising.map((s) => t.of(Math.max(s.primary, s.secondary))))] })
     const lines: Named[] = [
       { name: 'Primaries', class: 'line', spots: spots(data.rising, 'primary') },
-      { name: 'Secondaries', class: 'line two', spots: spots(data.rising, 'secondary') },
+      { name: 'Secondaries', class: 'line two', dash: long, spots: spots(data.rising, 'secondary') },
     ]
     const falling: Named[] = (['primary', 'secondary'] as const).map((of) => ({ name: of, class: of === 'primary' ? 'line dash' : 'line two dash', spots: spots(data.falling, of) }))
     const least: Named[] = ([['primary', 'line thin', data.primaryLeast], ['secondary', 'line two thin', data.secondaryLeast]] as const).map(([name, c, y]) => ({ name, class: c, spots: [[first, t.of(y)], [last, t.of(y)]] }))

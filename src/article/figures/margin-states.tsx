@@ -1,5 +1,6 @@
 import { sentence, stateWord, leftWords, type Weighed } from '@trochoid/compute/build/margins.ts'
 import type { State } from '@trochoid/compute/build/margin.ts'
+import type { System } from '@trochoid/compute/quantity/write.ts'
 import { figure } from './figure.ts'
 import { Sheet, Words } from './plot/Sheet.tsx'
 
@@ -11,6 +12,9 @@ const states: readonly State[] = ['short', 'tight', 'holds', 'not known']
 const limit = 160, unit = 160
 const at = (w: Weighed): number => Math.max(2, Math.min(640, limit + ((w.left ?? 0) / (w.tight || 1)) * unit))
 const fill: Readonly<Record<State, string>> = { 'short': 'fill-bad', 'tight': 'fill-warn', 'holds': 'fill', 'not known': '' }
+
+const amount = (w: Weighed, system: System): string =>
+  w.left !== null ? `${stateWord(w)}, ${leftWords(w, system)}` : `${stateWord(w)}: ${w.missing.length > 0 ? 'a number is missing' : 'no solution here'}`
 
 export default figure<Data>({
   title: 'One link of each state, with its bar',
@@ -39,7 +43,7 @@ export default figure<Data>({
                   <line class="line" x1={limit} x2={limit} y1={y + 25} y2={y + 51} />
                 </>
               )}
-              {of && <Words x={638} y={of.left === null ? y + 44 : y + 70} anchor="end">{of.left === null ? `${stateWord(of)}: a number is missing` : `${stateWord(of)}, ${leftWords(of, system)}`}</Words>}
+              {of && <Words x={638} y={of.left === null ? y + 44 : y + 70} anchor="end">{amount(of, system)}</Words>}
             </g>
           )
         })}

@@ -15,7 +15,7 @@ function from({ sheet, solved, weighed }: Build): Data {
   const point = solved.points.find(({ speed }) => speed === left?.speed)?.values ?? {}
   const rated = valueAt(sheet, pumpRatedFlow), ratedAt = valueAt(sheet, pumpRatedPressure)
   const found = { air: point['engine.airFlow'], lambda: point['engine.lambda'], fuel: point['fuel.massFlow'], asked: point['fuel.volumeFlow'], against: point['fuel.pumpPressure'], given: point['fuel.pumpFlow'] }
-  if (!left || left.speed === null || rated === null || ratedAt === null || Object.values(found).includes(undefined)) return null
+  if (!left || left.speed === null || rated === null || ratedAt === null || Object.values(found).some((value) => value === undefined)) return null
   return { left, typed: sheet.entries[pumpRatedFlow.path]?.typed || null, from: fromAt(sheet, pumpRatedFlow), rated, ratedAt, speed: left.speed, ...(found as Record<keyof typeof found, number>) }
 }
 
@@ -39,6 +39,7 @@ function ways(d: NonNullable<Data>, system: System): readonly [asks: readonly (r
     ],
   ]
 }
+const above = ({ left, tight }: Weighed): string => ((left ?? 0) >= tight ? 'more than' : 'less than')
 const arrow = (x: number, y: number): string => `M${x} ${y}v22m-6 -9l6 10l6 -10`
 
 export default figure<Data>({
@@ -47,7 +48,7 @@ export default figure<Data>({
   summary(d, system) {
     if (!d) return 'The pump of this build cannot be weighed, because a number is missing or no full-throttle point is solved; the margins page says which.'
     const [asks, gives] = ways(d, system).map((way) => way.at(-1)![1])
-    return `Left: what the engine burns, worked out from air. Right: what the pump gives, worked out from the number in its field, which is ${origin[d.from]}. Both are taken at ${shown(shaftSpeed, system).say(d.speed)}, where least is left: ${asks} asked, ${gives} given, ${leftWords(d.left, system)}. That is above or below the threshold of ${Math.round(d.left.tight * 100)} %, so the margin reads “${stateWord(d.left)}”.`
+    return `Left: what the engine burns, worked out from air. Right: what the pump gives, worked out from the number in its field, which is ${origin[d.from]}. Both are taken at ${shown(shaftSpeed, system).say(d.speed)}, where least is left: ${asks} asked, ${gives} given, ${leftWords(d.left, system)}. That is ${above(d.left)} the threshold of ${Math.round(d.left.tight * 100)}\u202f%, so the margin reads “${stateWord(d.left)}”.`
   },
   Picture({ data: d, system }) {
     if (!d) return null

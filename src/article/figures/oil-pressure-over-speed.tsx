@@ -5,7 +5,7 @@ import { oilPressure } from '@trochoid/compute/oil/quantities.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -39,7 +39,7 @@ export default figure<Data>({
     const over = (of: 'gallery' | 'asked'): Spot[] => all.map((h) => [s.of(h.speed), p.of(h[of])])
     const last = s.of(all.at(-1)!.speed)
     const on = frame({ x: [0, last], y: [0, p.of(Math.max(setting ?? 0, ...all.map((h) => h.gallery)))] })
-    const lines: Named[] = [{ name: 'Gallery, hot', class: 'line', spots: over('gallery') }, { name: 'Asked by the shaft', class: 'line two', spots: over('asked') }]
+    const lines: Named[] = [{ name: 'Gallery, hot', class: 'line', spots: over('gallery') }, { name: 'Asked by the shaft', class: 'line two', dash: long, spots: over('asked') }]
     const valve = setting === null ? [] : [{ name: 'Relief setting', class: 'line dash', spots: [[0, p.of(setting)], [last, p.of(setting)]] as Spot[] }]
     return (
       <Sheet says="Oil pressure in the gallery, relief setting and the pressure the turning shaft asks, over shaft speed." height={on.height} named={[...lines, ...valve]}>

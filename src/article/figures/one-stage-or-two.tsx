@@ -6,7 +6,7 @@ import { dutyLimit, fuelPerCharge, injectorFlow, pulseWidth } from '@trochoid/co
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named } from './plot/Lines.tsx'
+import { Lines, long, type Named } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -43,7 +43,7 @@ export default figure<Data>({
     const q = shown(injectorFlow, system), t = shown(pulseWidth, system)
     const on = frame({ x: [0, q.of(data.pulses.at(-1)!.flow)], y: [0, t.of(data.pulses[0]!.pulse)] })
     const pulse: Named = { name: 'Pulse at idle', class: 'line', spots: data.pulses.map((p) => [q.of(p.flow), t.of(p.pulse)]) }
-    const least: Named = { name: 'Smallest pulse that repeats', class: 'line two', spots: [[0, t.of(data.smallest)], [q.of(data.pulses.at(-1)!.flow), t.of(data.smallest)]] }
+    const least: Named = { name: 'Smallest pulse that repeats', class: 'line two', dash: long, spots: [[0, t.of(data.smallest)], [q.of(data.pulses.at(-1)!.flow), t.of(data.smallest)]] }
     const largest = on.x.at(q.of(data.largest)), needed = on.x.at(q.of(data.needed))
     const ends = data.needed > data.largest ? ['end', 'start'] as const : ['start', 'end'] as const
     const aside = (x: number, anchor: 'start' | 'end'): number => (anchor === 'end' ? x - 7 : x + 7)

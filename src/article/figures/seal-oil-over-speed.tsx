@@ -11,7 +11,7 @@ import sealOil from '@trochoid/compute/oil/sealOil.calc.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -53,7 +53,7 @@ export default figure<Data>({
     const over = (of: (d: Dose) => number): Spot[] => data.full.map((d) => [s.of(d.speed), m.of(of(d))])
     const lines: Named[] = [
       { name: 'Both', class: 'line', spots: over((d) => d.metered + d.premixed) },
-      { name: 'Premix alone', class: 'line two', spots: over((d) => d.premixed) },
+      { name: 'Premix alone', class: 'line two', dash: long, spots: over((d) => d.premixed) },
       { name: 'Metering pump alone', class: 'line dash', spots: over((d) => d.metered) },
     ]
     const { idle, cut, reference } = data
