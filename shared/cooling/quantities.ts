@@ -9,7 +9,7 @@ export const massFlowOf = quantity('Mass flow of exhaust', 'm_x', 'massFlow', [0
 export const sustainedShareOf = quantity('Sustained share of full load', 'x_s', 'share', [percent(5), 1], percent(5))
 
 export const shareOfFuelOf = quantity('Share of the fuel’s energy', 'y', 'share', [percent(-5), 1], percent(1))
-export const balanceGapOf = quantity('What the heat balance does not account for', 'Q_δ', 'power', [-kW(500), kW(500)], 100, { show: ['W', 'W'] })
+export const balanceGapOf = quantity('What the heat balance does not account for', 'Q_δ', 'power', [-kW(500), kW(500)], 100, { show: ['W', 'W'], whole: true })
 
 // Coolant.
 export const coolantTemperatureOf = quantity('Coolant temperature', 'T_c', 'temperature', [degC(-20), degC(140)], 2)
