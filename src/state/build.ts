@@ -1,41 +1,33 @@
-import { builds as demos } from '@trochoid/compute/data/builds/index.ts'
-import { emptySheet, setEntry, type Entry, type Sheet } from '@trochoid/compute/build/sheet.ts'
-import { fromOtherTabs, save, type Saved } from './kept.ts'
-import { buildsKey, demoChosen, loadBuilds, type Builds } from './own.ts'
+import { emptySheet, type Sheet } from '@trochoid/compute/build/sheet.ts'
+import { fromOtherTabs, load } from './kept.ts'
+import { builds, buildsKey, demoChosen, isOwn, keep, type Builds } from './own.ts'
+import { demoSheets } from './solver/look.ts'
 import { store, type Store } from './store.ts'
 
-const first = loadBuilds()
-export const builds: Store<Builds> = store(first.found === 'value' ? first.value : { chosen: demoChosen, own: {} })
-/** What became of the last save: said to the reader when it is not `saved`. */
-export const saved: Store<Saved | 'damaged' | null> = store<Saved | 'damaged' | null>(first.found === 'damaged' ? 'damaged' : first.found === 'blocked' && typeof document !== 'undefined' ? 'blocked' : null)
-/** What could not be read of the store, for the reader to fetch. */
-export const damaged: string | null = first.found === 'damaged' ? first.text : null
-
 fromOtherTabs(buildsKey, () => {
-  const kept = loadBuilds()
+  const kept = load(buildsKey)
   if (kept.found === 'value') builds.set(kept.value)
 })
 
-function keep(next: Builds, step = true): void {
-  if (step) { past.push(builds.get()); if (past.length > furthest) past.shift() }
-  undoable.set(past.length > 0)
-  builds.set(next)
-  saved.set(save(buildsKey, next))
+function step(next: Builds): void {
+  past.push(builds.get())
+  if (past.length > furthest) past.shift()
+  undoable.set(true)
+  keep(next)
 }
-/** What was there before each change of this visit; a change is a patch over what is shared, so this costs little. */
+/** What was there before each change of this visit; each shares with the next all that did not change. */
 const past: Builds[] = []
 const furthest = 100
 export const undoable: Store<boolean> = store(false)
 export function undo(): void {
   const before = past.pop()
-  if (before) keep(before, false)
+  undoable.set(past.length > 0)
+  if (before) keep(before)
 }
 
-export const demoSheets: Readonly<Record<string, Sheet>> = demos
-export function sheetOf({ chosen, own }: Builds): Sheet {
-  return own[chosen] ?? demoSheets[chosen.replace('demo:', '')] ?? demoSheets['street']!
-}
-export const isOwn = ({ chosen, own }: Builds): boolean => Object.hasOwn(own, chosen)
+/** The sheet that is shown. The invented ones come with the solver: before it has answered, an empty one stands for them. */
+export const sheetOf = ({ chosen, own }: Builds): Sheet => own[chosen] ?? demoSheets.get()[chosen.replace('demo:', '')] ?? demoSheets.get()['street'] ?? nothing
+const nothing = emptySheet()
 
 /** A new build beside those that are there, chosen at once. */
 export function open(sheet: Sheet): void {
@@ -43,30 +35,21 @@ export function open(sheet: Sheet): void {
   const taken = new Set(Object.values(now.own).map((s) => s.name))
   let name = sheet.name
   for (let i = 2; taken.has(name); i++) name = `${sheet.name} (${i})`
-  const id = `own:${Date.now().toString(36)}${Math.floor(Math.random() * 1296).toString(36)}`
-  keep({ chosen: id, own: { ...now.own, [id]: { ...sheet, name } } })
+  const id = newId()
+  step({ chosen: id, own: { ...now.own, [id]: { ...sheet, name } } })
 }
-export const choose = (chosen: string): void => keep({ ...builds.get(), chosen })
+const newId = (): string => `own:${Date.now().toString(36)}${Math.floor(Math.random() * 1296).toString(36)}`
+export const choose = (chosen: string): void => step({ ...builds.get(), chosen })
 export function remove(id: string): void {
   const { own } = builds.get()
   const { [id]: _, ...others } = own
-  keep({ chosen: Object.keys(others)[0] ?? demoChosen, own: others })
+  step({ chosen: Object.keys(others)[0] ?? demoChosen, own: others })
 }
 
 /** Changes the build that is shown. An invented build is copied first: it stays as it is. */
 export function change(edit: (sheet: Sheet) => Sheet): void {
   const now = builds.get()
-  if (isOwn(now)) return keep({ ...now, own: { ...now.own, [now.chosen]: edit(sheetOf(now)) } })
-  const demo = sheetOf(now)
-  open(edit({ ...demo, name: `Copy of ${demo.name}` }))
-}
-
-/** Puts one number in the reader's own build, beginning one where there is none. */
-export function changeOwn(path: string, entry: Entry): void {
-  const now = builds.get()
-  if (!isOwn(now)) {
-    const last = Object.keys(now.own).at(-1)
-    if (last) choose(last); else open(emptySheet())
-  }
-  change((sheet) => setEntry(sheet, path, { ...sheet.entries[path], ...entry }))
+  const sheet = sheetOf(now)
+  if (isOwn(now)) step({ ...now, own: { ...now.own, [now.chosen]: edit(sheet) } })
+  else open(edit({ ...sheet, name: `Copy of ${sheet.name}` }))
 }

@@ -1,5 +1,6 @@
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
-import { load, type Key, type Loaded } from './kept.ts'
+import { load, save, type Key, type Loaded, type Saved } from './kept.ts'
+import { store, type Store } from './store.ts'
 
 /** The invented build that pages are made with. */
 export const demoChosen = 'demo:street'
@@ -18,10 +19,17 @@ function readBuilds(data: unknown): Builds | null {
 }
 const plain = (x: unknown): x is Record<string, unknown> => typeof x === 'object' && x !== null && !Array.isArray(x)
 
-export const loadBuilds = (): Loaded<Builds> => load(buildsKey)
+const first: Loaded<Builds> = typeof document === 'undefined' ? { found: 'none' } : load(buildsKey)
+export const builds: Store<Builds> = store(first.found === 'value' ? first.value : { chosen: demoChosen, own: {} })
+/** What became of the last save: said to the reader when it is not `saved`. */
+export const saved: Store<Saved | 'damaged' | null> = store<Saved | 'damaged' | null>(first.found === 'damaged' || first.found === 'blocked' ? first.found : null)
+/** What could not be read of the store, for the reader to fetch. */
+export const damaged: string | null = first.found === 'damaged' ? first.text : null
 
-/** Whether the pages are to show other numbers than those they were built with. */
-export function hasOwn(): boolean {
-  const kept = loadBuilds()
-  return kept.found === 'value' && kept.value.chosen !== demoChosen
+export function keep(next: Builds): void {
+  builds.set(next)
+  saved.set(save(buildsKey, next))
 }
+/** Whether the pages are to show other numbers than those they were built with. */
+export const hasOwn = (): boolean => builds.get().chosen !== demoChosen
+export const isOwn = ({ chosen, own }: Builds): boolean => Object.hasOwn(own, chosen)

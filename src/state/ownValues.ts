@@ -3,8 +3,9 @@ import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
-import { builds, sheetOf } from './build.ts'
-import { look } from './solver/look.ts'
+import { sheetOf } from './build.ts'
+import { builds } from './own.ts'
+import { allFields, look } from './solver/look.ts'
 
 type Looked = { readonly solved: Solved; readonly weighed: readonly Weighed[] }
 let last: { readonly sheet: Sheet; readonly looked: Promise<Looked> } | null = null

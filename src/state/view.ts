@@ -2,7 +2,8 @@ import type { Field } from '@trochoid/compute/build/field.ts'
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
-import { builds, sheetOf } from './build.ts'
+import { sheetOf } from './build.ts'
+import { builds } from './own.ts'
 import { allFields, look } from './solver/look.ts'
 import { store, type Store } from './store.ts'
 import { thresholds } from './thresholds.ts'
@@ -14,8 +15,9 @@ const pause = 250
 
 /** Follows the build as it is edited: twelve speeds at once, all of them after a pause. An answer that comes too late is dropped. */
 export async function follow(): Promise<Store<View>> {
+  const fields = await allFields()
   const first = sheetOf(builds.get())
-  const [fields, found] = await Promise.all([allFields(), look(first)])
+  const found = await look(first)
   const view = store<View>({ sheet: first, fields, fine: true, ...found })
   let wanted = 0
   let timer: ReturnType<typeof setTimeout> | undefined

@@ -5,7 +5,7 @@ import { valueAt } from '@trochoid/compute/build/sheet.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -38,21 +38,20 @@ export default figure<Data>({
     const over = (of: 'manifold' | 'before' | 'behind'): Spot[] => all.map((h) => [s.of(h.speed), p.of(h[of])])
     const lines: Named[] = [
       { name: 'Manifold', class: 'line', spots: over('manifold') },
-      { name: 'Before the turbine', class: 'line two', spots: over('before') },
+      { name: 'Before the turbine', class: 'line two', dash: long, spots: over('before') },
       { name: 'Behind the turbine', class: 'line two dash', spots: over('behind') },
     ]
     const x = [s.of(all[0]!.speed), s.of(all.at(-1)!.speed)] as const
     const on = frame({ x, y: [p.of(outside), Math.max(...all.map((h) => p.of(Math.max(h.manifold, h.before))))] })
     const reached = threshold === null ? null : on.x.at(s.of(threshold))
-    return (<>
-      <Sheet says="Absolute pressures in the manifold, before and behind the turbine, over shaft speed, with the boost threshold." height={on.height}>
+    return (
+      <Sheet says="Absolute pressures in the manifold, before and behind the turbine, over shaft speed, with the boost threshold." height={on.height} named={lines}>
         <Axes on={on} x={s.head()} y={p.head('Absolute pressure')} />
         {reached !== null && <line class="cross" x1={reached} x2={reached} y1={on.top} y2={on.bottom} />}
         <Lines on={on} of={lines} />
         {reached !== null && <Words x={reached - 8} y={on.top + 14} anchor="end">threshold</Words>}
       </Sheet>
-      <Key of={lines} />
-    </>)
+    )
   },
   table({ all }, system) {
     const s = shown(shaftSpeed, system), p = shown(gasPressure, system)

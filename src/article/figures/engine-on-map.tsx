@@ -5,7 +5,7 @@ import { shaftSpeed } from '@trochoid/compute/engine/quantities.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { byTrust, engineLine, nearest, type OnMap } from './plot/engineLine.ts'
-import { Bold, Key, type Named } from './plot/Lines.tsx'
+import { Bold, type Named } from './plot/Lines.tsx'
 import { mapFrame, MapPaper } from './plot/MapPaper.tsx'
 import { drawn, type Drawn } from './plot/mapLines.ts'
 import { Sheet, Words } from './plot/Sheet.tsx'
@@ -43,16 +43,15 @@ export default figure<Data>({
     const lines: Named[] = [{ name: 'Engine, full throttle', class: 'line two', spots: spots(known) }, { name: 'below the lowest line: an estimate', class: 'line two dash', spots: spots(estimated) }]
     const last = data.line.at(-1)!
     const marks = [...new Set([data.threshold === null ? undefined : nearest(data.line, data.threshold), nearest(data.line, (data.line[0]!.speed + last.speed) / 2), last])].filter((p) => p !== undefined)
-    return (<>
-      <Sheet says="Compressor map with the engine’s full-throttle line over it." height={on.height}>
+    return (
+      <Sheet says="Compressor map with the engine’s full-throttle line over it." height={on.height} named={[...lines, { name: 'surge line', class: 'line' }, { name: 'right edge', class: 'axis' }]}>
         <MapPaper map={data.map} on={on} system={system} />
         <Bold on={on} of={spots(known)} />
         <Bold on={on} of={spots(estimated)} dash />
         {marks.map((p) => <circle key={p.speed} class="mark" r="5" cx={on.x.at(flow.of(p.flow))} cy={on.y.at(p.ratio)} />)}
         {marks.map((p, i) => <Words key={p.speed} x={on.x.at(flow.of(p.flow)) + (i === 0 ? -10 : 0)} y={on.y.at(p.ratio) + [-8, 28, -14][i]!} anchor={i === 0 ? 'end' : 'middle'} strong>{s.say(p.speed, 2)}</Words>)}
       </Sheet>
-      <Key of={[...lines, { name: 'surge line', class: 'line' }, { name: 'right edge', class: 'axis' }]} />
-    </>)
+    )
   },
   table(data, system) {
     const s = shown(shaftSpeed, system), flow = shown(correctedFlow, system)

@@ -6,7 +6,7 @@ import { exhaustGasTemperature } from '@trochoid/compute/media/quantities.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Band, Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Band, Lines, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -42,14 +42,13 @@ export default figure<Data>({
     const over = (of: 'low' | 'middle' | 'high'): Spot[] => all.map((h) => [s.of(h.speed), t.of(h[of])])
     const lines: Named[] = [{ name: 'Model', class: 'line', spots: over('middle') }]
     const stands: Named[] = limit === null ? [] : [{ name: 'What the hot side is meant for', class: 'line two dash', spots: [[x[0], t.of(limit)], [x[1], t.of(limit)]] }]
-    return (<>
-      <Sheet says="Exhaust temperature over shaft speed with its band, and the temperature the hot side is meant for." height={on.height}>
+    return (
+      <Sheet says="Exhaust temperature over shaft speed with its band, and the temperature the hot side is meant for." height={on.height} named={[...lines, ...stands]}>
         <Band on={on} low={over('low')} high={over('high')} />
         <Axes on={on} x={s.head()} y={t.head()} />
         <Lines on={on} of={[...lines, ...stands]} />
       </Sheet>
-      <Key of={[...lines, ...stands]} />
-    </>)
+    )
   },
   table({ all }, system) {
     const s = shown(shaftSpeed, system), t = shown(exhaustGasTemperature, system)

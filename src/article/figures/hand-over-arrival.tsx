@@ -43,7 +43,7 @@ export default figure<Data>({
   from,
   summary(data, system) {
     if (!data) return 'The secondaries of this build do not come in at the hand-over pressure, so nothing is drawn.'
-    return `Hand-over at ${shown(manifoldPressure, system).say(data.start)} and ${shown(shaftSpeed, system).say(data.speed)}, ${shown(fuelPerCharge, system).say(data.fuel)} to a charge. The primaries give up ${shown(stageShare, system).say(data.share)} of it at once. A way of ${shown(ductLength, system).say(data.distance)} through ${shown(ductArea, system).say(data.area)}, the tip-in card’s own, brings the secondaries’ fuel ${shown(arrivalDelay, system).say(data.delay)} or ${writeNumber(data.turns)} charges late. Until then a charge is that much short: lambda ${writeNumber(data.lambda)} becomes ${writeNumber(data.lambda / (1 - data.share))} if nothing is added. Fuel on the walls, which makes it slower, is left out.`
+    return `Hand-over at ${shown(manifoldPressure, system).say(data.start)} and ${shown(shaftSpeed, system).say(data.speed)}, ${shown(fuelPerCharge, system).say(data.fuel)} to a charge. The primaries give up ${shown(stageShare, system).say(data.share)} of it at once. A way of ${shown(ductLength, system).say(data.distance)} through ${shown(ductArea, system).say(data.area)}, the tip-in card’s own, brings the secondaries’ fuel ${shown(arrivalDelay, system).say(data.delay)} or ${writeNumber(data.turns)} charges late. Until then a charge is that much short: lambda ${writeNumber(data.lambda)} becomes ${writeNumber(data.lambda / (1 - data.share))} if nothing is added. Fuel on the walls, which softens the dip and draws it out, is left out.`
   },
   Picture({ data }) {
     if (!data) return null

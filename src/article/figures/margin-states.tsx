@@ -43,7 +43,7 @@ export default figure<Data>({
                   <line class="line" x1={limit} x2={limit} y1={y + 25} y2={y + 51} />
                 </>
               )}
-              {of && <Words x={638} y={of.left === null ? y + 44 : y + 70} anchor="end">{amount(of, system)}</Words>}
+              {of && <text x={limit} y={of.left === null ? y + 42 : y + 68}>{amount(of, system)}</text>}
             </g>
           )
         })}

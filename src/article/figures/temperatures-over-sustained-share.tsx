@@ -11,7 +11,7 @@ import oilTemperatureCalc from '@trochoid/compute/oil/oilTemperature.calc.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { frame } from './plot/frame.ts'
-import { Key, Lines, type Named, type Spot } from './plot/Lines.tsx'
+import { Lines, long, type Named, type Spot } from './plot/Lines.tsx'
 import { Axes, Sheet, Words } from './plot/Sheet.tsx'
 import { shown } from './plot/shown.ts'
 
@@ -61,21 +61,20 @@ export default figure<Data>({
     const first = y.of(data.all[0]!.share), last = y.of(data.all.at(-1)!.share)
     const over = (of: 'coolant' | 'oil'): Spot[] => data.all.map((h) => [y.of(h.share), t.of(h[of])])
     const level = (name: string, c: string, value: number | null): Named[] => (value === null ? [] : [{ name, class: c, spots: [[first, t.of(value)], [last, t.of(value)]] }])
-    const lines: Named[] = [{ name: 'Coolant', class: 'line', spots: over('coolant') }, { name: 'Oil', class: 'line two', spots: over('oil') }]
+    const lines: Named[] = [{ name: 'Coolant', class: 'line', spots: over('coolant') }, { name: 'Oil', class: 'line two', dash: long, spots: over('oil') }]
     const same = data.coolantLimit === data.oilLimit
     const limits = [...level(same ? 'Limit of both' : 'Coolant limit', 'line dash', data.coolantLimit), ...(same ? [] : level('Oil limit', 'line two dash', data.oilLimit)), ...level('Bulk boils', 'thin', data.boiling)]
     const ends = [...lines, ...limits].flatMap((l) => l.spots.map(([, value]) => value))
     const on = frame({ x: [first, last], y: [Math.min(...ends), Math.max(...ends)] })
     const here = on.x.at(y.of(data.share))
-    return (<>
-      <Sheet says="Coolant and oil temperature over the sustained share of full load, with their limits and the boiling point." height={on.height}>
+    return (
+      <Sheet says="Coolant and oil temperature over the sustained share of full load, with their limits and the boiling point." height={on.height} named={[...lines, ...limits]}>
         <Axes on={on} x={y.head()} y={t.head('Temperature')} />
         <line class="cross" x1={here} x2={here} y1={on.top} y2={on.bottom} />
         <Lines on={on} of={[...limits, ...lines]} />
         <Words x={here + 8} y={on.bottom - 10}>the sheet’s share</Words>
       </Sheet>
-      <Key of={[...lines, ...limits]} />
-    </>)
+    )
   },
   table(data, system) {
     const y = shown(sustainedShareOf, system), t = shown(coolantTemperatureOf, system)

@@ -34,7 +34,7 @@ export default figure<Data>({
     const here = sizes.find(({ fitted }) => fitted), first = sizes[0], last = sizes.at(-1)
     if (!first || !last || first === last) return 'No turbine size of this build brings boost to its target within the sweep, so nothing is drawn.'
     const s = shown(shaftSpeed, system), r = shown(backPressureRatio, system), m = shown(flowCapacity, system)
-    return `Each ring is the whole build solved with another turbine, from ${m.say(first.capacity)} to ${m.say(last.capacity)} of flow capacity.${here ? ` The one fitted, ${m.say(here.capacity)}, brings full boost at ${s.say(here.threshold)}, and at worst the engine breathes out against ${r.say(here.ratio)} times its manifold pressure.` : ''} A smaller turbine moves up and to the left: earlier, and more in the way. No size moves down and left: that takes another turbine or exhaust, not another size.${wanted !== null && accepted !== null ? ` Left of ${s.say(wanted)} and below ${r.say(accepted)} both wishes are met.` : ''}${lost.length > 0 ? ` With ${lost.map((c) => m.say(c)).join(', ')} boost never reaches its target here.` : ''} Mean flow only: real pulses bring boost somewhat earlier.`
+    return `Each dot is the whole build solved with another turbine, from ${m.say(first.capacity)} to ${m.say(last.capacity)} of flow capacity.${here ? ` The one fitted, ${m.say(here.capacity)}, brings full boost at ${s.say(here.threshold)}, and at worst the engine breathes out against ${r.say(here.ratio)} times its manifold pressure.` : ''} A smaller turbine moves up and to the left: earlier, and more in the way. No size moves down and left: that takes another turbine or exhaust, not another size.${wanted !== null && accepted !== null ? ` Left of ${s.say(wanted)} and below ${r.say(accepted)} both wishes are met.` : ''}${lost.length > 0 ? ` With ${lost.map((c) => m.say(c)).join(', ')} boost never reaches its target here.` : ''} Mean flow only: real pulses bring boost somewhat earlier.`
   },
   Picture({ data: { sizes, wanted, accepted }, system }) {
     if (sizes.length < 2) return null
@@ -51,7 +51,7 @@ export default figure<Data>({
           {wanted !== null && <line class="cross" x1={right} x2={right} y1={on.top} y2={on.bottom} />}
           {accepted !== null && <line class="cross" x1={on.left} x2={on.right} y1={high} y2={high} />}
           <Lines on={on} of={[line]} />
-          {sizes.map((z) => <circle key={z.capacity} class={z.fitted ? 'mark' : 'line'} fill="var(--paper)" cx={on.x.at(s.of(z.threshold))} cy={on.y.at(z.ratio)} r={z.fitted ? 7 : 5} />)}
+          {sizes.map((z) => <circle key={z.capacity} class={z.fitted ? 'mark' : 'fill'} cx={on.x.at(s.of(z.threshold))} cy={on.y.at(z.ratio)} r={z.fitted ? 7 : 4} />)}
           {sizes.map((z) => (z.fitted || z === sizes[0] || z === sizes.at(-1)) && <Words key={z.capacity} x={on.x.at(s.of(z.threshold)) + 10} y={on.y.at(z.ratio) - 9} strong={z.fitted}>{z.fitted ? `fitted, ${m.say(z.capacity)}` : m.say(z.capacity)}</Words>)}
           {wanted !== null && accepted !== null && <Words x={on.left + 8} y={on.bottom - 10}>both wishes met</Words>}
         </Sheet>

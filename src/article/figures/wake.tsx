@@ -1,6 +1,7 @@
 import { demoPoint } from '@trochoid/compute/build/demo.ts'
 import { render } from 'preact'
-import { builds, isOwn, sheetOf } from '../../state/build.ts'
+import { sheetOf } from '../../state/build.ts'
+import { builds, isOwn } from '../../state/own.ts'
 import { lookedOwn } from '../../state/ownValues.ts'
 import { look } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'

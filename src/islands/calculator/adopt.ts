@@ -5,7 +5,7 @@ export async function adopt(model: Model, name: string): Promise<void> {
   const { of, base, own, values, texts } = model.state.get()
   const input = of.in[name]
   if (input?.origin !== 'field') return
-  const { changeOwn } = await import('../../state/build.ts')
-  changeOwn(input.path, { value: values[name], typed: texts[name]! })
+  const { putIn } = await import('../../state/putIn.ts')
+  putIn(input.path, { value: values[name], typed: texts[name]! })
   model.rebase({ ...base, [name]: values[name] }, own)
 }

@@ -1,6 +1,6 @@
 import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { hydrate, render, type ComponentType } from 'preact'
-import { hasOwn } from '../../state/own.ts'
+import { builds, hasOwn, isOwn } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 import type { Form } from '../working/copy.ts'
 import { Card } from './Card.tsx'
@@ -36,7 +36,7 @@ export async function wake(card: HTMLElement): Promise<void> {
 
 /** From here on the numbers beneath the reader's are those of the build that is shown. */
 async function followBuild(live: Model): Promise<void> {
-  const [{ ownValues }, { builds, isOwn }] = await Promise.all([import('../../state/ownValues.ts'), import('../../state/build.ts')])
+  const { ownValues } = await import('../../state/ownValues.ts')
   const rebase = async () => live.rebase(await ownValues(live.state.get().of), isOwn(builds.get()))
   await rebase()
   builds.watch(() => void rebase())
@@ -93,7 +93,7 @@ function wakeWorking(card: HTMLElement, live: Model, page: string): void {
 }
 
 async function follow(card: HTMLElement, live: Model): Promise<void> {
-  const { readLink } = await import('./link.ts')
+  const { readLink } = await import('./readLink.ts')
   const linked = readLink(live.state.get().of, location.hash)
   if (!linked) return
   live.put(linked.values)

@@ -1,8 +1,8 @@
 import { extent } from 'd3-array'
-import { area, line } from 'd3-shape'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { useEffect, useState } from 'preact/hooks'
 import { short } from '../working/value.ts'
+import { bandOf, pathOf } from './path.ts'
 import { scale } from './scale.ts'
 
 /** One line of a chart, in the units shown; null is a gap. `old` stays faint while something moves. */
@@ -34,9 +34,9 @@ export function Chart({ id, title, summary, x, xName, xUnit, yUnit, series, here
   const [low = 0, high = 1] = extent(all)
   const sx = scale([x[0]!, x.at(-1)!], [left, width - right], 6)
   const sy = scale([low > 0 && low < high * 0.4 ? 0 : low, high], [height - bottom, top], 5, true)
-  const path = line<number | null>().digits(1).defined((v) => v !== null).x((_, i) => sx.at(x[i]!)).y((v) => sy.at(v!))
+  const path = (y: readonly (number | null)[]) => pathOf(x.map((value, i) => (y[i] == null ? null : [sx.at(value), sy.at(y[i])])))
   const band = (between: readonly [readonly (number | null)[], readonly (number | null)[]]) =>
-    area<number>().digits(1).defined((i) => between[0][i] != null && between[1][i] != null).x((i) => sx.at(x[i]!)).y0((i) => sy.at(between[0][i]!)).y1((i) => sy.at(between[1][i]!))(x.map((_, i) => i)) ?? ''
+    bandOf(x.map((value, i) => (between[0][i] == null || between[1][i] == null ? null : [sx.at(value), sy.at(between[0][i]), sy.at(between[1][i])])))
   const index = picked ?? nearest(x, here)
   const unit = (u: string) => (u === '1' ? '' : `\u202f${u}`)
   const told = index === null ? '' : `At ${short(writeNumber(x[index]!, 4))}${unit(xUnit)}: ${series.map((s) => `${series.length > 1 ? `${s.name} ` : ''}${s.y[index] == null ? 'no answer' : `${writeNumber(s.y[index], 3)}${unit(yUnit)}`}`).join(', ')}`
@@ -56,8 +56,8 @@ export function Chart({ id, title, summary, x, xName, xUnit, yUnit, series, here
         <text class="strong" x={width - right} y={height - 8} text-anchor="end">{xName}{xUnit === '1' ? '' : `, ${xUnit}`}</text>
         <text class="strong" x={left} y={top - 4}>{yUnit === '1' ? '' : yUnit}</text>
         {series.map((s) => s.band && <path key={`band ${s.name}`} class="area" d={band(s.band)} />)}
-        {series.map((s) => s.old && <path key={`old ${s.name}`} class="old" d={path(s.old) ?? ''} />)}
-        {series.map((s, i) => <path key={s.name} class={`line ${s.class ?? (i === 1 ? 'two' : i === 2 ? 'dash' : i === 3 ? 'two dash' : '')}`} d={path(s.y) ?? ''} />)}
+        {series.map((s) => s.old && <path key={`old ${s.name}`} class="old" d={path(s.old)} />)}
+        {series.map((s, i) => <path key={s.name} class={`line ${s.class ?? (i === 1 ? 'two' : i === 2 ? 'dash' : i === 3 ? 'two dash' : '')}`} d={path(s.y)} />)}
         {index !== null && <line class="cross" x1={sx.at(x[index]!)} x2={sx.at(x[index]!)} y1={top} y2={height - bottom} />}
         {index !== null && series.map((s) => s.y[index] != null && <circle key={s.name} class="mark" r="5" cx={sx.at(x[index]!)} cy={sy.at(s.y[index])} />)}
       </svg>

@@ -1,6 +1,7 @@
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
 import { NoAnswer, type AnyCalculation } from '@trochoid/compute/calculation/calculation.ts'
-import { builds, isOwn, sheetOf } from '../../state/build.ts'
+import { sheetOf } from '../../state/build.ts'
+import { builds, isOwn } from '../../state/own.ts'
 import { ownPoint, ownValues } from '../../state/ownValues.ts'
 import { allFields } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'

@@ -1,5 +1,6 @@
 import { render } from 'preact'
-import { builds, sheetOf } from '../../state/build.ts'
+import { sheetOf } from '../../state/build.ts'
+import { builds } from '../../state/own.ts'
 import { system as systemStore } from '../../state/system.ts'
 import { follow, namer, type View } from '../../state/view.ts'
 import type { Store } from '../../state/store.ts'

@@ -1,7 +1,6 @@
 import type { Worth } from '@trochoid/compute/build/measureNext.ts'
 import { hydrate, render, type ComponentChild } from 'preact'
-import { builds } from '../../state/build.ts'
-import { demoChosen } from '../../state/own.ts'
+import { builds, demoChosen } from '../../state/own.ts'
 import { follow } from '../../state/view.ts'
 import { WhichBuild } from '../sheet/WhichBuild.tsx'
 import { Margins, type Told } from './Margins.tsx'

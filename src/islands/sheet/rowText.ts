@@ -1,10 +1,6 @@
-import { readNumber, tidy } from '@trochoid/compute/quantity/number.ts'
-import type { CompressorMap, Curve, MapShape, Points, Quantity, SpeedLine } from '@trochoid/compute/quantity/quantity.ts'
-import { unitOf } from '@trochoid/compute/quantity/units.ts'
+import type { CompressorMap, Curve, MapShape, Points } from '@trochoid/compute/quantity/quantity.ts'
 import { inUnit, shownUnit, type System } from '@trochoid/compute/quantity/write.ts'
 
-type Result = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly says: string }
-const longest = 40_000
 const rpm = Math.PI / 30
 const digits = (n: number): string => String(Number(n.toPrecision(6)))
 
@@ -15,47 +11,7 @@ export function headOf(shape: Curve | MapShape, system: System): string {
 export const curveText = ({ x, y }: Points, shape: Curve, system: System): string =>
   x.map((value, i) => `${digits(inUnit(value, shape.x, shownUnit(shape.x, system)))}; ${digits(inUnit(y[i]!, shape.y, shownUnit(shape.y, system)))}`).join('\n')
 
-/** Numbers of each line, or the first line that is none. */
-function lines(text: string): { ok: true; rows: number[][] } | { ok: false; says: string } {
-  if (text.length > longest) return { ok: false, says: `This is ${text.length} characters long; a table here has up to ${longest}.` }
-  const rows: number[][] = []
-  for (const [i, line] of text.split(/\r?\n/).entries()) {
-    if (line.trim() === '') continue
-    const cells = line.trim().split(/\s*[;\t]\s*|\s+/).map((cell) => readNumber(tidy(cell)))
-    const numbers = cells.map((c) => (c && 'value' in c && c.rest === '' ? c.value : NaN))
-    if (numbers.some((n) => !Number.isFinite(n))) return { ok: false, says: `Line ${i + 1}, “${line.trim().slice(0, 40)}”, is not numbers alone.` }
-    rows.push(numbers)
-  }
-  return { ok: true, rows }
-}
-
-export function readCurveText(text: string, shape: Curve, system: System): Result {
-  const read = lines(text)
-  if (!read.ok) return read
-  const wrong = read.rows.findIndex((row) => row.length !== 2)
-  if (wrong >= 0) return { ok: false, says: `Line ${wrong + 1} has ${read.rows[wrong]!.length} numbers; each line has two: ${headOf(shape, system)}.` }
-  const si = (of: Quantity, n: number): number => { const u = unitOf(of.kind, shownUnit(of, system)); return n * u.factor + u.offset }
-  return { ok: true, value: { x: read.rows.map(([x]) => si(shape.x, x!)), y: read.rows.map(([, y]) => si(shape.y, y!)) } satisfies Points }
-}
-
 export const mapText = (map: CompressorMap): string => [
   digits(map.referenceTemperature - 273.15), digits(map.referencePressure / 1000),
   ...map.lines.flatMap((line) => line.flow.map((flow, i) => [line.speed / rpm, flow * 1000, line.ratio[i]!, line.efficiency[i]! * 100].map(digits).join('; '))),
 ].join('\n')
-
-export function readMapText(text: string): Result {
-  const read = lines(text)
-  if (!read.ok) return read
-  const [temperature, pressure, ...points] = read.rows
-  if (temperature?.length !== 1 || pressure?.length !== 1) return { ok: false, says: 'The first line is the map’s reference temperature in °C, the second its reference pressure in kPa: they are never assumed.' }
-  const wrong = points.findIndex((row) => row.length !== 4)
-  if (wrong >= 0) return { ok: false, says: `Point ${wrong + 1} has ${points[wrong]!.length} numbers; each has four: speed, flow, pressure ratio, efficiency.` }
-  const bySpeed = new Map<number, { flow: number[]; ratio: number[]; efficiency: number[] }>()
-  for (const [speed, flow, ratio, efficiency] of points as [number, number, number, number][]) {
-    const line = bySpeed.get(speed) ?? { flow: [], ratio: [], efficiency: [] }
-    line.flow.push(flow / 1000); line.ratio.push(ratio); line.efficiency.push(efficiency / 100)
-    bySpeed.set(speed, line)
-  }
-  const list: SpeedLine[] = [...bySpeed].map(([speed, line]) => ({ speed: speed * rpm, ...line }))
-  return { ok: true, value: { name: 'Entered map', referenceTemperature: temperature[0]! + 273.15, referencePressure: pressure[0]! * 1000, lines: list } satisfies CompressorMap }
-}

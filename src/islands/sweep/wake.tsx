@@ -1,6 +1,5 @@
 import { hydrate, render, type ComponentChild } from 'preact'
-import { builds } from '../../state/build.ts'
-import { demoChosen } from '../../state/own.ts'
+import { builds, demoChosen } from '../../state/own.ts'
 import { follow } from '../../state/view.ts'
 import { WhichBuild } from '../sheet/WhichBuild.tsx'
 import { Sweep } from './Sweep.tsx'

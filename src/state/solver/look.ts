@@ -2,6 +2,7 @@ import type { Field } from '@trochoid/compute/build/field.ts'
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
+import { store, type Store } from '../store.ts'
 import { thresholds } from '../thresholds.ts'
 import { newWorker } from './ask.ts'
 import type { Task, Told } from './tasks.ts'
@@ -32,10 +33,16 @@ function fail(says: string): void {
   waiting.clear()
 }
 
+/** The invented builds by name, once the solver has told of them. */
+export const demoSheets: Store<Readonly<Record<string, Sheet>>> = store({})
+
 let fields: Promise<ReadonlyMap<string, Field>> | undefined
 /** Every field of the build sheet by path, as the solver declares it. */
 export const allFields = (): Promise<ReadonlyMap<string, Field>> =>
-  (fields ??= send<'fields'>('fields', { kind: 'fields' }).then((told) => new Map(told.fields.map((f) => [f.path, f]))))
+  (fields ??= send<'fields'>('fields', { kind: 'fields' }).then((told) => {
+    demoSheets.set(told.demos)
+    return new Map(told.fields.map((f) => [f.path, f]))
+  }))
 
 let turn = 0
 /** Solves and weighs a build. */

@@ -12,7 +12,7 @@ export type Task =
   | { readonly kind: 'remedies'; readonly margin: string; readonly sheet: Sheet; readonly thresholds: Thresholds }
   | { readonly kind: 'next'; readonly sheet: Sheet; readonly thresholds: Thresholds }
 export type Told =
-  | { readonly kind: 'fields'; readonly fields: readonly Field[] }
+  | { readonly kind: 'fields'; readonly fields: readonly Field[]; /** The invented builds. */ readonly demos: Readonly<Record<string, Sheet>> }
   | { readonly kind: 'look'; readonly turn: number; readonly solved: Solved; readonly weighed: readonly Weighed[] }
   | { readonly kind: 'cure'; readonly cure: Cure }
   | { readonly kind: 'progress'; readonly done: number; readonly all: number }

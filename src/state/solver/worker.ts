@@ -5,6 +5,7 @@ import { remediesFor, type Weigher } from '@trochoid/compute/build/remedies.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
 import { solveBuild, sweepSpeeds } from '@trochoid/compute/build/solve.ts'
+import { builds } from '@trochoid/compute/data/builds/index.ts'
 import type { Task, Told } from './tasks.ts'
 
 /** The whole model, in a thread of its own: pages stay quick however long it works, and none of them carries its code. */
@@ -13,7 +14,7 @@ const coarse = 12
 
 addEventListener('message', ({ data }: MessageEvent<Task>) => {
   try {
-    if (data.kind === 'fields') tell({ kind: 'fields', fields: [...allFields.values()] })
+    if (data.kind === 'fields') tell({ kind: 'fields', fields: [...allFields.values()], demos: builds })
     else if (data.kind === 'look') look(data)
     else {
       const weigher: Weigher = (sheet) => weighMargins(margins, solveBuild(sheet), sheet, data.thresholds)

@@ -17,6 +17,7 @@ export function Moves({ of, says, system }: { of: readonly Moved[]; says: string
     <>
       <Sheet says={says} height={height}>
         <rect class="area" x={limit} y={top - 20} width={unit} height={height - top + 12} />
+        <line class="line" x1={limit} x2={limit} y1={top - 20} y2={height - 8} />
         <Words x={limit - 8} y={14} anchor="end" strong>short</Words>
         <Words x={limit + unit / 2} y={14} anchor="middle" strong>tight</Words>
         <Words x={limit + unit + 8} y={14} strong>holds</Words>
@@ -28,14 +29,13 @@ export function Moves({ of, says, system }: { of: readonly Moved[]; says: string
               <Words x={2} y={y + 2}>{after.margin.title}</Words>
               <Words x={638} y={y + 2} anchor="end">{left(before, system)} → {left(after, system)}</Words>
               <line class="grid" x1="0" x2="638" y1={y + 20} y2={y + 20} />
-              <line class="thin" x1={from} x2={to} y1={y + 20} y2={y + 20} />
-              <circle fill="var(--paper)" class="thin" cx={from} cy={y + 20} r="6" />
+              <line class="thin" x1={from + head * 6} x2={to} y1={y + 20} y2={y + 20} />
+              <circle class="thin" cx={from} cy={y + 20} r="6" />
               <circle class={after.state === 'short' ? 'fill-bad' : after.state === 'tight' ? 'fill-warn' : 'fill'} cx={to} cy={y + 20} r="6" />
               {head !== 0 && Math.abs(to - from) > 24 && <path class="thin" d={`M${to - head * 15} ${y + 15}l${head * 7} 5l${-head * 7} 5`} />}
             </g>
           )
         })}
-        <line class="line" x1={limit} x2={limit} y1={top - 20} y2={height - 8} />
       </Sheet>
       <Key of={[{ name: 'Open ring: before. Filled: after. The upright line is the limit.', class: 'thin' }]} />
     </>
