@@ -1,7 +1,7 @@
 import { leftWords, stateWord, type Weighed } from '@trochoid/compute/build/margins.ts'
 import type { System } from '@trochoid/compute/quantity/write.ts'
 import { glyph } from '../../islands/margins/words.ts'
-import { decisions, standings, type Standing } from './decision/order.ts'
+import { decisions, standings, unsettled, type Standing } from './decision/order.ts'
 import { figure } from './figure.ts'
 import { Sheet, Words } from './plot/Sheet.tsx'
 
@@ -15,7 +15,7 @@ export default figure<Data>({
   title: 'The order of decisions, with the links of this build at each',
   from: ({ weighed }) => standings(weighed),
   summary(data, system) {
-    const troubled = data.flatMap(({ worst }, i) => (worst && worst.state !== 'holds' ? [`${i + 1}, ${decisions[i]!.name.toLowerCase()} (${told(worst, system)})`] : []))
+    const troubled = data.flatMap(({ worst }, i) => (worst && unsettled(worst) ? [`${i + 1}, ${decisions[i]!.name.toLowerCase()} (${told(worst, system)})`] : []))
     const back = data.flatMap(({ reaches }, i) => reaches.map((to) => `from ${i + 1} to ${to + 1}`))
     return `Each decision rests on those above it. A mark stands for each link: ${glyph.holds} holds, ${glyph.tight} tight, ${glyph.short} short, ${glyph['not known']} not known. ${troubled.length > 0 ? `Not all is settled at ${troubled.join('; ')}.` : 'Every link that can be weighed holds in this model.'}${back.length > 0 ? ` A bent line leads from a link that does not hold back to an earlier decision that could mend it: ${back.join(', ')}.` : ''} Knock stands outside the chain: it is never known here.`
   },

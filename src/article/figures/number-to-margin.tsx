@@ -26,7 +26,7 @@ function ways(d: NonNullable<Data>, system: System): readonly [asks: readonly (r
   const flow = shown(pumpFlow, system), against = shown(pumpPressure, system)
   return [
     [
-      ['Asked. From the sheet', 'chambers, breathing, boost'],
+      ['Asked. From the sheet', 'chamber, air, boost'],
       ['Air at the worst speed', shown(airFlow, system).say(d.air)],
       [`Fuel, lambda ${shown(lambda, system).say(d.lambda)}`, shown(fuelFlow, system).say(d.fuel)],
       ['Asked of the pump', shown(fuelVolumeFlow, system).say(d.asked)],

@@ -6,6 +6,8 @@ import { round, Sheet, Words } from '../plot/Sheet.tsx'
 import { inThresholds, type Moved } from './moved.ts'
 
 const limit = 180, unit = 90, step = 62, top = 44
+/** The longest title beside which both numbers fit. */
+const longest = 36
 /** Cut off two thresholds under the limit and five over it: beyond that, more or less changes nothing. */
 const place = (w: Weighed): number => { const t = inThresholds(w); return round(limit + unit * Math.max(-1.9, Math.min(5, t ?? (w.state === 'short' ? -1.9 : 0)))) }
 const left = (w: Weighed, system: System): string => (w.left === null ? stateWord(w) : leftWords(w, system))
@@ -27,7 +29,7 @@ export function Moves({ of, says, system }: { of: readonly Moved[]; says: string
           return (
             <g key={after.id}>
               <Words x={2} y={y + 2}>{after.margin.title}</Words>
-              <Words x={638} y={y + 2} anchor="end">{left(before, system)} → {left(after, system)}</Words>
+              <Words x={638} y={y + 2} anchor="end">{after.margin.title.length > longest ? '' : left(before, system)} → {left(after, system)}</Words>
               <line class="grid" x1="0" x2="638" y1={y + 20} y2={y + 20} />
               <line class="thin" x1={from + head * 6} x2={to} y1={y + 20} y2={y + 20} />
               <circle class="thin" cx={from} cy={y + 20} r="6" />

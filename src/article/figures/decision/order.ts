@@ -1,5 +1,5 @@
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
-import type { State } from '@trochoid/compute/build/margin.ts'
+import { clears } from '@trochoid/compute/build/remedies.ts'
 
 /** One decision of the order: the links that tell whether it holds, and where in the sheet its numbers stand. */
 export type Decision = { readonly name: string; readonly links: readonly string[]; readonly fields: RegExp }
@@ -21,14 +21,15 @@ export const decisions: readonly Decision[] = [
 /** What the margins say of one decision: its links, worst first, and the decisions above that would mend those which do not hold. */
 export type Standing = { readonly links: readonly Weighed[]; readonly worst: Weighed | null; readonly reaches: readonly number[] }
 
-const order: readonly State[] = ['short', 'tight', 'not known', 'holds']
+/** The worst first. A link that can never be called holding, such as one that a log must prove, is no fault of its decision. */
+const rank = (w: Weighed): number => (w.state === 'short' ? 0 : clears(w) ? 3 : w.state === 'tight' ? 1 : 2)
+export const unsettled = (w: Weighed): boolean => rank(w) < 3
 
 export function standings(weighed: readonly Weighed[]): readonly Standing[] {
   return decisions.map(({ links }, mine) => {
-    // The margins come worst first; a link that never can hold, such as one a log must prove, is no fault of its decision.
-    const own = weighed.filter((w) => links.includes(w.id)).sort((a, b) => order.indexOf(a.state) - order.indexOf(b.state))
-    const wanting = own.filter((w) => w.state === 'short' || (w.state === 'tight' && (w.margin.best !== 'tight' || (w.left ?? 0) < w.tight)))
+    const own = weighed.filter((w) => links.includes(w.id)).sort((a, b) => rank(a) - rank(b))
+    const wanting = own.filter((w) => rank(w) < 2)
     const places = wanting.flatMap((w) => w.margin.remedies.map((r) => decisions.findIndex(({ fields }) => fields.test(r.field.path))))
-    return { links: own, worst: wanting[0] ?? own[0] ?? null, reaches: [...new Set(places)].filter((place) => place >= 0 && place < mine).sort((a, b) => a - b) }
+    return { links: own, worst: own[0] ?? null, reaches: [...new Set(places)].filter((place) => place >= 0 && place < mine).sort((a, b) => a - b) }
   })
 }
