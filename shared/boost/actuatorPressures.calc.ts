@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { at } from './point.ts'
 import { actuatorLever, actuatorTravel, controlShare, diaphragmAreaOf, springPreloadOf, springRateOf, wastegateDiameter } from './fields.ts'
 import { boostWithOnePort } from './boostWithOnePort.ts'
@@ -16,7 +17,7 @@ export default calculation({
     inlet: at.turbineInletPressure, outlet: at.turbineOutletPressure, kept: controlShare,
     closing: free(keptShare, 0.6, 'Share of boost on the closing side, two ports'), areaRatio: free(keptShare, 0.93, 'Closing area over opening area'),
   },
-  out: { exhaustForce: rodForce, cracking: actuatorPressure, fullyOpen: actuatorPressure, onePort: actuatorPressure, twoPorts: actuatorPressure },
+  out: { exhaustForce: rodForce, cracking: role(actuatorPressure, 'p_c', 'Pressure of first movement'), fullyOpen: role(actuatorPressure, 'p_f', 'Pressure of full travel'), onePort: role(actuatorPressure, 'p_1p', 'Most boost with one port'), twoPorts: role(actuatorPressure, 'p_2p', 'Most boost with two ports') },
   curve: ['inlet', 'cracking'],
   answer({ preload, rate, diaphragmArea, travel, leverRatio, diameter, inlet, outlet, kept, closing, areaRatio }) {
     const exhaustForce = exhaustForceOnRod({ inlet, outlet, diameter, leverRatio })

@@ -1,4 +1,5 @@
 import { calculation, NoAnswer } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { at as cooling } from '../cooling/point.ts'
 import { exhaustHeatRatio } from '../media/exhaustHeatRatio.ts'
 import { exhaustSpecificHeat } from '../media/exhaustSpecificHeat.ts'
@@ -19,7 +20,7 @@ export default calculation({
     exhaustFlow: at.exhaustFlow, turbineFlow: at.turbineFlow, inletPressure: at.turbineInletPressure, outletPressure: at.turbineOutletPressure,
     inletTemperature: cooling.exhaustTemperature, diameter: wastegateDiameter, number: wastegateNumber, dischargeCoefficient: wastegateDischarge,
   },
-  out: { bypass: gasFlow, capacity: gasFlow, area: flowArea, needed: valveDiameter },
+  out: { bypass: role(gasFlow, 'm_w', 'Flow to be passed'), capacity: role(gasFlow, 'm_max', 'Flow passed wide open'), area: flowArea, needed: valveDiameter },
   curve: ['turbineFlow', 'needed'],
   answer({ exhaustFlow, turbineFlow, inletPressure, outletPressure, inletTemperature, diameter, number, dischargeCoefficient }) {
     if (turbineFlow > exhaustFlow) throw new NoAnswer('wastegate-passes', 'The turbine would take more than all the exhaust: there is nothing to bypass.')

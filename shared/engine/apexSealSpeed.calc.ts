@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { apexSealMeanSpeed } from './apexSealMeanSpeed.ts'
 import { apexSealSpeedRange } from './apexSealSpeedRange.ts'
 import { engineEccentricity, engineGeneratingRadius, engineRotorMass, engineShift } from './fields.ts'
@@ -10,7 +11,7 @@ export default calculation({
   id: 'apex-seal-speed', title: 'Apex seal speed and rotor load', theme: 'engine', article: 'one-oil-two-jobs', cautions: ['rotating-burst', 'model-only'],
   asks: 'How fast do the apex seals slide, and how hard does each rotor pull on its journal?',
   in: { speed: at.speed, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, shift: engineShift, mass: engineRotorMass },
-  out: { highest: at.sealSpeed, lowest: sealSpeed, mean: sealSpeed, load: rotorLoadOf },
+  out: { highest: at.sealSpeed, lowest: role(sealSpeed, 'v_min', 'Lowest sliding speed'), mean: role(sealSpeed, 'v_m', 'Mean sliding speed'), load: rotorLoadOf },
   curve: ['speed', 'highest'],
   answer({ speed, generatingRadius, eccentricity, shift, mass }) {
     const { highest, lowest } = apexSealSpeedRange({ generatingRadius, eccentricity, shift, speed })

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { chamberDisplacement } from './chamberDisplacement.ts'
 import { compressionRatioOfRecess } from './compressionRatioOfRecess.ts'
 import { engineEccentricity, engineFlankGap, engineGeneratingRadius, enginePlugVolume, engineRecess, engineShift, engineWidth } from './fields.ts'
@@ -13,7 +14,7 @@ export default calculation({
   in: {
     recess: engineRecess, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, gap: engineFlankGap, plugs: enginePlugVolume,
   },
-  out: { ratio: compressionRatio, least: minimumVolume, gapVolume: minimumVolume },
+  out: { ratio: compressionRatio, least: minimumVolume, gapVolume: role(minimumVolume, 'V_g', 'Volume of the flank gap') },
   curve: ['recess', 'ratio'],
   answer({ recess, generatingRadius, eccentricity, width, shift, gap, plugs }) {
     const swept = chamberDisplacement({ generatingRadius, eccentricity, width, shift })

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { describedDisplacement } from './describedDisplacement.ts'
 import { engineDescribedBy, engineDisplacement, engineEccentricity, engineGeneratingRadius, engineRotors, engineShift, engineWidth } from './fields.ts'
 import { displacement, quotedDisplacement } from './quantities.ts'
@@ -11,7 +12,7 @@ export default calculation({
     describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, stated: engineDisplacement,
     rotors: engineRotors,
   },
-  out: { chamber: displacement, oneTurn: quotedDisplacement, twoTurns: quotedDisplacement, threeTurns: quotedDisplacement },
+  out: { chamber: displacement, oneTurn: role(quotedDisplacement, 'V_1', 'One chamber per rotor'), twoTurns: role(quotedDisplacement, 'V_2', 'Two shaft turns'), threeTurns: role(quotedDisplacement, 'V_3', 'All chambers, three shaft turns') },
   curve: ['width', 'oneTurn'],
   answer({ rotors, ...description }) {
     const chamber = describedDisplacement(description)

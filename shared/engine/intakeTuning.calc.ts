@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { cm2, mm } from '../quantity/si.ts'
 import { speedOfSound } from '../media/speedOfSound.ts'
 import { closedPipeFrequency } from './closedPipeFrequency.ts'
@@ -18,7 +19,7 @@ export default calculation({
     compressionRatio: engineCompressionRatio, describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift,
     stated: engineDisplacement,
   },
-  out: { speed: shaftSpeed, frequency: tunedFrequency, pipe: tunedFrequency },
+  out: { speed: shaftSpeed, frequency: role(tunedFrequency, 'f_H', 'Resonance of runner and chamber'), pipe: role(tunedFrequency, 'f_p', 'Quarter wave of the pipe') },
   curve: ['length', 'speed'],
   answer({ length, area, factor, charge, compressionRatio, ...description }) {
     const soundSpeed = speedOfSound({ temperature: charge })

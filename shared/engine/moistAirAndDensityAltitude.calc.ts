@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { airDensity, densityAltitudeOf, dryPressure, vapourPressureOfWater } from '../media/quantities.ts'
 import { densityAltitude } from '../media/densityAltitude.ts'
 import { enhancementFactor } from '../media/enhancementFactor.ts'
@@ -15,7 +16,7 @@ export default calculation({
   id: 'moist-air-and-density-altitude', title: 'Weather at the engine', theme: 'engine', article: 'the-order-of-decisions', cautions: ['model-only'],
   asks: 'How dense is the air today, how much of it is dry, and what altitude does it amount to?',
   in: { airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity },
-  out: { density: airDensity, dryDensity: airDensity, dry: dryPressure, vapour: vapourPressureOfWater, altitude: densityAltitudeOf },
+  out: { density: airDensity, dryDensity: role(airDensity, 'ρ_d', 'Density of the dry part'), dry: dryPressure, vapour: vapourPressureOfWater, altitude: densityAltitudeOf },
   curve: ['airTemperature', 'density'],
   answer({ airPressure, airTemperature, humidity }) {
     const saturation = saturationPressure({ temperature: airTemperature })

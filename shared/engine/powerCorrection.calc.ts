@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { dryPressure } from '../media/quantities.ts'
 import { saturationPressure } from '../media/saturationPressure.ts'
 import { vapourPressure } from '../media/vapourPressure.ts'
@@ -15,7 +16,7 @@ export default calculation({
   id: 'power-correction', title: 'Power corrected to standard air', theme: 'engine', article: 'the-order-of-decisions', cautions: ['model-only'],
   asks: 'What would this measured power be in standard air?',
   in: { measured: free(power, kW(250), 'Measured power'), airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity },
-  out: { dry: dryPressure, sae: powerCorrection, iso: powerCorrection, saePower: power, isoPower: power },
+  out: { dry: dryPressure, sae: role(powerCorrection, 'α_S', 'Factor of SAE J1349'), iso: role(powerCorrection, 'α_I', 'Factor of ISO 1585'), saePower: role(power, 'P_S', 'Power by SAE J1349'), isoPower: role(power, 'P_I', 'Power by ISO 1585') },
   curve: ['airTemperature', 'saePower'],
   answer({ measured, airPressure, airTemperature, humidity }) {
     const share = vapourShare({ vapourPressure: vapourPressure({ humidity, saturation: saturationPressure({ temperature: airTemperature }) }), pressure: airPressure })

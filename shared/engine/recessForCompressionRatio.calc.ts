@@ -1,4 +1,5 @@
 import { calculation, NoAnswer } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { chamberDisplacement } from './chamberDisplacement.ts'
 import { engineCompressionRatio, engineEccentricity, engineFlankGap, engineGeneratingRadius, enginePlugVolume, engineShift, engineWidth } from './fields.ts'
 import { flankArc } from './flankArc.ts'
@@ -14,7 +15,7 @@ export default calculation({
     ratio: engineCompressionRatio, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift,
     gap: engineFlankGap, plugs: enginePlugVolume,
   },
-  out: { recess: recessVolume, least: minimumVolume, gapVolume: minimumVolume },
+  out: { recess: recessVolume, least: minimumVolume, gapVolume: role(minimumVolume, 'V_g', 'Volume of the flank gap') },
   curve: ['ratio', 'recess'],
   answer({ ratio, generatingRadius, eccentricity, width, shift, gap, plugs }) {
     const swept = chamberDisplacement({ generatingRadius, eccentricity, width, shift })

@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { percent, rpm } from '../quantity/si.ts'
 import { density15, rotorClearance, rotorDiameter, rotorLength } from './fields.ts'
 import { filmOfBearing } from './filmOfBearing.ts'
@@ -18,7 +19,7 @@ export default calculation({
     share: free(highShearShare, percent(88)),
   },
   out: {
-    film: filmThickness, general: filmThickness, pressure: bearingPressure, number: sommerfeldNumber, temperature: filmTemperature, rise: oilRise, power: frictionPower, drawn: oilFlow,
+    film: filmThickness, general: role(filmThickness, 'h_T', 'General guidance for running film'), pressure: bearingPressure, number: sommerfeldNumber, temperature: filmTemperature, rise: oilRise, power: frictionPower, drawn: oilFlow,
   },
   curve: ['load', 'film'],
   answer({ load, journal, shell, turning, ...bearing }) {

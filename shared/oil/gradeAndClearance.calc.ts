@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { engineEccentricity, engineRotorMass } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
 import { mm } from '../quantity/si.ts'
@@ -24,7 +25,7 @@ export default calculation({
     speed: engine.speed, mass: engineRotorMass, eccentricity: engineEccentricity, diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance,
     other: free(diametralClearance, mm(0.08), 'The other clearance, diametral'), supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,
   },
-  out: { film: filmThickness, unchanged: filmThickness, times: viscosityScale, viscosity: viscosityAt100 },
+  out: { film: filmThickness, unchanged: role(filmThickness, 'h_1', 'Film at the new clearance, same oil'), times: viscosityScale, viscosity: viscosityAt100 },
   curve: ['other', 'times'],
   answer({ speed, mass, eccentricity, other, ...bearing }) {
     const shell = rotorTurning({ speed })

@@ -1,4 +1,5 @@
 import { calculation, free, NoAnswer } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { blendShare, dilution, kinematicViscosity, viscosityAt100, viscosityAt40, viscosityIndex } from './quantities.ts'
 import { dilutedViscosity } from './dilutedViscosity.ts'
 import { refutasMix } from './refutasMix.ts'
@@ -15,7 +16,7 @@ export default calculation({
     share: free(blendShare, 0.5), first40: free(viscosityAt40, 90e-6, 'First oil at 40 °C'), first100: free(viscosityAt100, 14e-6, 'First oil at 100 °C'),
     second40: free(viscosityAt40, 150e-6, 'Second oil at 40 °C'), second100: free(viscosityAt100, 18e-6, 'Second oil at 100 °C'), fuel: free(dilution, 0.03),
   },
-  out: { viscosity40: kinematicViscosity, viscosity100: kinematicViscosity, other100: kinematicViscosity, fuelled40: kinematicViscosity, fuelled100: kinematicViscosity, index: viscosityIndex },
+  out: { viscosity40: role(kinematicViscosity, 'ν_40', 'Blend at 40 °C'), viscosity100: role(kinematicViscosity, 'ν_100', 'Blend at 100 °C'), other100: role(kinematicViscosity, 'ν_100b', 'Blend at 100 °C by the other rule'), fuelled40: role(kinematicViscosity, 'ν_40f', 'With fuel in it, at 40 °C'), fuelled100: role(kinematicViscosity, 'ν_100f', 'With fuel in it, at 100 °C'), index: viscosityIndex },
   curve: ['fuel', 'fuelled100'],
   answer({ share, first40, first100, second40, second100, fuel }) {
     if (!(first40 > first100 && second40 > second100)) throw new NoAnswer('oil', 'Each oil must be thicker at 40 °C than at 100 °C.')

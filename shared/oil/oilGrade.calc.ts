@@ -1,4 +1,5 @@
 import { calculation, free, NoAnswer } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { filmAtTemperature } from './filmAtTemperature.ts'
 import { density15, grade, index } from './fields.ts'
 import { gradeLimits } from './gradeLimits.ts'
@@ -13,7 +14,7 @@ export default calculation({
   asks: 'Between which viscosities can an oil of this grade lie?',
   article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
   in: { grade, index, density15, temperature: at.oilTemperature, flatter: free(viscosityIndex, 170, 'Index of a flatter oil') },
-  out: { least: viscosityAt100, most: viscosityAt100, highShear: highShearViscosity, thin: dynamicViscosity, thick: dynamicViscosity },
+  out: { least: role(viscosityAt100, 'ν_min', 'Least viscosity at 100 °C'), most: role(viscosityAt100, 'ν_max', 'Most viscosity at 100 °C'), highShear: highShearViscosity, thin: role(dynamicViscosity, 'η_min', 'Thinnest at this temperature'), thick: role(dynamicViscosity, 'η_max', 'Thickest at this temperature') },
   curve: ['temperature', 'thin'],
   answer({ grade, index, density15, temperature, flatter }) {
     const { least, most, highShear } = gradeLimits({ grade })

@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { annulusLeakage } from './annulusLeakage.ts'
 import { dropToSump } from './dropToSump.ts'
 import { mainClearance, mainDiameter, mainLength, rotorClearance, rotorHole, rotorLength } from './fields.ts'
@@ -18,7 +19,7 @@ export default calculation({
     pressure: at.gaugePressure, viscosity: at.viscosity, eccentricity: free(eccentricityRatio, 0.6, 'How far the main journal runs out of the middle'),
     mainDiameter, mainLength, mainDiametral: mainClearance, rotorLength, rotorDiametral: rotorClearance, hole: rotorHole,
   },
-  out: { grooved: oilFlow, plain: oilFlow, holed: oilFlow },
+  out: { grooved: role(oilFlow, 'Q_g', 'Flow, groove-fed'), plain: role(oilFlow, 'Q_a', 'Flow, fed from one end'), holed: role(oilFlow, 'Q_h', 'Flow, hole-fed') },
   curve: ['mainDiametral', 'grooved'],
   answer({ pressure, viscosity, eccentricity, mainDiameter: diameter, mainLength: length, mainDiametral, rotorLength, rotorDiametral, hole }) {
     const drop = dropToSump({ pressure })

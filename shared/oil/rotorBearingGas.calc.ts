@@ -1,4 +1,5 @@
 import { calculation, optional } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { engineEccentricity, engineGeneratingRadius, engineRotorMass, engineShift, engineWidth } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
 import { density15, peakPressure, pressureRise, rotorClearance, rotorDiameter, rotorLength } from './fields.ts'
@@ -24,7 +25,7 @@ export default calculation({
     diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance,
     supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,
   },
-  out: { film: at.rotorGasFilm, gas: rotorLoad, left: rotorLoad, peak: peakGasPressure, temperature: filmTemperature },
+  out: { film: at.rotorGasFilm, gas: role(rotorLoad, 'F_g', 'Gas load'), left: role(rotorLoad, 'F_l', 'Gas load less inertia'), peak: peakGasPressure, temperature: filmTemperature },
   curve: ['speed', 'film'],
   answer({ speed, manifold, compression, measured, rise, radius, shift, width, mass, eccentricity, ...bearing }) {
     const peak = measured ?? peakPressureByRise({ compression, rise })

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { idleManifoldPressure, siteAirPressure } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
 import { at as fuel } from '../fuel/point.ts'
@@ -19,7 +20,7 @@ export default calculation({
     by: sealsBy, speed: engine.speed, manifold: engine.manifold, atRest: meteredIdle, full: meteredFull, idle: idleManifoldPressure, open: siteAirPressure,
     density15, premixOil: fuel.premixOilFlow, reference: referenceDose,
   },
-  out: { dose: at.sealDose, times: at.sealDoseRatio, metered: sealDose, premixed: sealDose },
+  out: { dose: at.sealDose, times: at.sealDoseRatio, metered: role(sealDose, 'd_m', 'Dose by the metering pump'), premixed: role(sealDose, 'd_p', 'Dose by premix') },
   curve: ['speed', 'dose'],
   answer({ by, speed, manifold, atRest, full, idle, open, density15, premixOil, reference }) {
     const metered = meteredDose({ delivery: meteredDelivery({ atRest, full, manifold, idle, open }), density: density15 })

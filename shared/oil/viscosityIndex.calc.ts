@@ -1,4 +1,5 @@
 import { calculation, free } from '../calculation/calculation.ts'
+import { role } from '../quantity/quantity.ts'
 import { indexReferences } from './indexReferences.ts'
 import { indexReference, viscosityAt100, viscosityAt40, viscosityIndex } from './quantities.ts'
 import { viscosityIndexOf } from './viscosityIndexOf.ts'
@@ -8,7 +9,7 @@ export default calculation({
   asks: 'How flat is this oil’s viscosity over temperature?',
   article: 'one-oil-two-jobs', cautions: ['model-only'],
   in: { viscosity40: free(viscosityAt40, 90e-6), viscosity100: free(viscosityAt100, 14e-6) },
-  out: { index: viscosityIndex, low: indexReference, high: indexReference },
+  out: { index: viscosityIndex, low: role(indexReference, 'L', 'L: an oil of index 0'), high: role(indexReference, 'H', 'H: an oil of index 100') },
   curve: ['viscosity40', 'index'],
   answer({ viscosity40, viscosity100 }) {
     const { low, high } = indexReferences({ viscosity100 })

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { loadRegistry } from '@trochoid/compute/registry.ts'
-import { NoAnswer, run, type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
+import { labelOf, NoAnswer, quantityOf, run, type AnyCalculation, type Values } from '@trochoid/compute/calculation/calculation.ts'
 import { nowhere } from '@trochoid/compute/calculation/nowhere.ts'
 import { sampleValues, startValues } from '@trochoid/compute/calculation/samples.ts'
 import { solveFor } from '@trochoid/compute/calculation/backwards.ts'
@@ -33,6 +33,9 @@ describe.each(shown.map((c) => [c.id, c] as const))('%s', (_, of) => {
     expect(of.out[output]).toBeDefined()
     const back = solveFor(of, startValues(of), input, output, done.outputs[output]!)
     expect(back.values.length + back.jumps.length).toBeGreaterThan(0)
+  })
+  test('no two of its inputs, and no two of its outputs, carry the same label', () => {
+    for (const labels of [Object.values(of.in).map(labelOf), Object.values(of.out).map((out) => ('label' in out && out.label) || quantityOf(out).name)]) expect(new Set(labels).size, labels.join(', ')).toBe(labels.length)
   })
   test('its inputs are declared', () => {
     for (const input of Object.values(of.in)) {
