@@ -15,6 +15,8 @@ export default defineConfig({
     ...base.test,
     include: part ? [`tests/shared/${part}/*.test.ts`, 'tests/shared/generated/*.test.ts'] : ['tests/shared/**/*.test.ts'],
     exclude: ['tests/shared/build/**', 'tests/shared/generated/calculations.test.ts', 'tests/shared/generated/words.test.ts'],
+    // Read by the generated test of equations: a folder's formulas are judged without describing those of all others.
+    env: part ? { FOLDER: part } : {},
     setupFiles: ['tests/mutation/setup.ts'],
   },
 })
