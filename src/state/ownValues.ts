@@ -10,7 +10,8 @@ import { allFields, look } from './solver/look.ts'
 type Looked = { readonly solved: Solved; readonly weighed: readonly Weighed[] }
 let last: { readonly sheet: Sheet; readonly looked: Promise<Looked> } | null = null
 /** The build that is shown, solved and weighed once however many calculators, figures and live numbers ask. */
-export function lookedOwn(): Promise<Looked> {
+export async function lookedOwn(): Promise<Looked> {
+  await allFields()
   const sheet = sheetOf(builds.get())
   if (last?.sheet !== sheet) last = { sheet, looked: look(sheet) }
   return last.looked

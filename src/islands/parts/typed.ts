@@ -1,8 +1,9 @@
 import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import type { Read, Refused } from '@trochoid/compute/quantity/read.ts'
+import type { readText as ReadText } from './reader.ts'
 import { inUnit } from '@trochoid/compute/quantity/write.ts'
 
-type Reader = typeof import('./reader.ts')
+type Reader = { readonly readText: typeof ReadText }
 let reader: Reader | null = null
 /** Fetches the reader of typed text: when a field is first entered, so that it is there before the first key. */
 export const fetchReader = async (): Promise<Reader> => (reader ??= await import('./reader.ts'))
