@@ -12,7 +12,7 @@ if (state) {
   // What a test file computes while it is read must not be computed by the mutant before.
   if (given('mutantActivation') !== 'static') state.activeMutant = undefined
   // What the files before have reached is already told; told again by every file it would count many times over.
-  if (state.mutantCoverage) for (const told of [state.mutantCoverage.static, state.mutantCoverage.perTest]) for (const key of Object.keys(told)) delete told[key]
+  if (state.mutantCoverage) for (const told of [state.mutantCoverage.static, state.mutantCoverage.perTest]) for (const key of Object.keys(told)) Reflect.deleteProperty(told, key)
 }
 
 // Compressor maps are prepared once and remembered, so the files that read them are read afresh.
