@@ -12,11 +12,11 @@ import { grooveLeakage } from './grooveLeakage.ts'
 import { holeLeakage } from './holeLeakage.ts'
 import { jetFlow } from './jetFlow.ts'
 import { landOf } from './landOf.ts'
+import { leakageByReading } from './leakageByReading.ts'
 import { leakageFlow } from './leakageFlow.ts'
 import { oilDensityAt } from './oilDensityAt.ts'
 import { openAreaOf } from './openAreaOf.ts'
 import { at } from './point.ts'
-import { pressureByReading } from './pressureByReading.ts'
 import { pumpDelivery } from './pumpDelivery.ts'
 import { pumpSlip } from './pumpSlip.ts'
 import { radialFromDiametral } from './radialFromDiametral.ts'
@@ -46,18 +46,17 @@ export default calculation({
     const rotor = holeLeakage({ clearance: radialFromDiametral({ diametral: rotorDiametral }), hole, length: rotorLength })
     const ideal = (n: number): number => pumpDelivery({ perTurn, ratio, speed: n, efficiency: 1 })
     const slip = pumpSlip({ ideal: ideal(ratedSpeed), efficiency, viscosity, pressure: ratedPressure })
-    const leakage = engineLeakage({ main, rotor, slip, rotors })
     const area = openAreaOf({ jets, jet, restrictor })
     const given = ideal(speed)
+    // A reading below the relief setting tells how much the gaps pass; one at or above it tells where the valve really opens.
+    const read = reading !== null && reading < relief
+    const leakage = read ? leakageByReading({ ideal: ideal(readingSpeed), reading, viscosity, area, coefficient, density }) : engineLeakage({ main, rotor, slip, rotors })
     const unrelieved = balancedPressure({ ideal: given, leakage, viscosity, area, coefficient, density })
-    const here = relievedPressure({ pressure: unrelieved, setting: relief })
-    const pressure = reading === null ? here : pressureByReading({
-      here, reading, there: relievedPressure({ pressure: balancedPressure({ ideal: ideal(readingSpeed), leakage, viscosity, area, coefficient, density }), setting: relief }),
-    })
+    const pressure = relievedPressure({ pressure: unrelieved, setting: reading !== null && !read ? reading : relief })
     const gaps = leakageFlow({ factor: engineLeakage({ main, rotor, slip: 0, rotors }), drop: dropToSump({ pressure }), viscosity })
     const holes = jetFlow({ area, coefficient, drop: dropToSump({ pressure }), density })
     return { pressure, taken: supplyFlow({ gaps, holes }), given, unrelieved }
   },
-  says: ({ reading, unrelieved, relief }) => `At {speed} the gallery holds {pressure}; bearings, jets and turbocharger take {taken} of the pump’s {given}${unrelieved > relief ? ', the relief valve returns the rest' : ''}.${reading === null ? ' One hot reading of a gauge would replace this estimate’s level.' : ''}`,
+  says: ({ reading, unrelieved, relief }) => `At {speed} the gallery holds {pressure}; bearings, jets and turbocharger take {taken} of the pump’s {given}${unrelieved > relief ? ', the relief valve returns the rest' : ''}.${reading === null ? ' One hot reading of a gauge would replace this estimate of the leakage.' : ''}`,
   leavesOut: 'Gears, side faces, chain jets and worn spots that also pass oil; air in the oil; cold oil.',
 })

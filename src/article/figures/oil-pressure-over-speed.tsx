@@ -28,7 +28,7 @@ export default figure<Data>({
     const p = shown(oilPressure, system), s = shown(shaftSpeed, system)
     const first = all[0], last = all.at(-1)
     if (!first || !last) return 'This build has no solved point, so nothing is drawn.'
-    const level = reading ? `The level is that of one hot reading, ${p.say(reading.pressure)} at ${s.say(reading.speed)}.` : 'No hot reading is known: the level is an estimate from clearances and pump.'
+    const level = reading ? `What the gaps pass is that of one hot reading, ${p.say(reading.pressure)} at ${s.say(reading.speed)}.` : 'No hot reading is known: what the gaps pass is an estimate from clearances and pump.'
     const most = Math.max(...all.map((h) => h.gallery))
     const under = reading && setting !== null && most < 0.97 * setting ? ` The level part stays below the relief setting on the sheet, ${p.say(setting)}: either the valve opens earlier, or the engine takes more oil than was reckoned. One reading cannot tell which; a second at high speed does.` : ''
     return `${level} From ${p.say(first.gallery)} at idle the gallery rises until the relief valve opens, then stays level. What the turning shaft asks rises with the square of speed, to ${p.say(last.asked)} at ${s.say(last.speed)}. The distance between the two is what is left to feed the rotor bearings.${under}`

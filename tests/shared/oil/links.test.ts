@@ -57,10 +57,17 @@ describe('supply', () => {
     expect(at({ speed: rpm(900) }).pressure!).toBeLessThan(at({ speed: rpm(1500) }).pressure!)
     expect(at({ speed: rpm(7000) }).pressure).toBe(5.5e5)
   })
-  test('a hot reading becomes the pressure at its speed and shifts all others alike', () => {
-    expect(at({ speed: rpm(3000), reading: 4e5, readingSpeed: rpm(3000) }).pressure).toBeCloseTo(4e5, 6)
-    const there = at({ speed: rpm(3000) }).pressure!
-    expect(at({ speed: rpm(900), reading: 4e5, readingSpeed: rpm(3000) }).pressure! / at({ speed: rpm(900) }).pressure!).toBeCloseTo(4e5 / there, 9)
+  const read = (n: number, reading: number) => at({ speed: rpm(n), reading, readingSpeed: rpm(3000) }).pressure!
+  test('a hot reading below the relief setting is the pressure at its speed and tells the leakage of all others', () => {
+    expect(read(3000, 4e5)).toBeCloseTo(4e5, 3)
+    expect(read(900, 4e5)).toBeLessThan(at({ speed: rpm(900) }).pressure!)
+    expect(read(2000, 4e5)).toBeLessThan(4e5)
+    expect(read(7000, 4e5)).toBe(5.5e5)
+    expect(read(2000, 3e5)).toBeLessThan(read(2000, 4e5))
+  })
+  test('a hot reading above the relief setting tells where the valve opens', () => {
+    expect(read(7000, 6e5)).toBe(6e5)
+    expect(read(900, 6e5)).toBe(at({ speed: rpm(900) }).pressure)
   })
   test('below the relief setting the engine takes what the pump gives less its slip', () => {
     const low = at({ speed: rpm(1000) })

@@ -4,7 +4,7 @@ import { balancedPressure } from '@trochoid/compute/oil/balancedPressure.ts'
 import { jetFlow } from '@trochoid/compute/oil/jetFlow.ts'
 import { leakageFlow } from '@trochoid/compute/oil/leakageFlow.ts'
 import { meteredDelivery } from '@trochoid/compute/oil/meteredDelivery.ts'
-import { pressureByReading } from '@trochoid/compute/oil/pressureByReading.ts'
+import { leakageByReading } from '@trochoid/compute/oil/leakageByReading.ts'
 import { premixDose } from '@trochoid/compute/oil/premixDose.ts'
 import { pumpDelivery } from '@trochoid/compute/oil/pumpDelivery.ts'
 import { pumpSlip } from '@trochoid/compute/oil/pumpSlip.ts'
@@ -45,7 +45,11 @@ test('a relief valve only ever lowers', () => {
   expect(relievedPressure({ pressure: 9e5, setting: 5.5e5 })).toBe(5.5e5)
   expect(relievedPressure({ pressure: 2e5, setting: 5.5e5 })).toBe(2e5)
 })
-test('at the speed of the reading the gauge is right', () => expect(pressureByReading({ here: 4e5, there: 4e5, reading: 3.2e5 })).toBe(3.2e5))
+test('the leakage of a reading gives that reading back', () => {
+  const known = { ideal: 1e-3, viscosity: 0.01, area: 8e-6, coefficient: 0.75, density: 820 }
+  for (const reading of [1e5, 3.2e5, 5e5]) expect(balancedPressure({ ...known, leakage: leakageByReading({ ...known, reading }) })).toBeCloseTo(reading, 3)
+  expect(leakageByReading({ ...known, area: 1, reading: 3e5 })).toBe(0)
+})
 
 describe('doses', () => {
   const pump = { atRest: 0.4e-9, full: 1.4e-9, idle: 45e3, open: 101e3 }
