@@ -18,6 +18,8 @@ export async function ownSite(dir = outDir, under = '/') {
 export function watch(page: Page, host: string): string[] {
   const faults: string[] = []
   page.on('console', (message) => {
+    // Said by the test's own browser where it keeps the service worker out.
+    if (message.text().includes('registration blocked by Playwright')) return
     if (message.type() === 'error' || message.type() === 'warning') faults.push(`console: ${message.text()}`)
   })
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`))

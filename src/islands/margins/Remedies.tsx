@@ -24,7 +24,7 @@ export function Remedies({ of, view }: { of: Weighed; view: Store<View> }) {
   }, [sheet, fine, of.id])
   return (
     <div role="status">
-      <h4>What would mend it</h4>
+      <p class="small"><strong>What would mend it</strong></p>
       <ul class="small">
         {cures.map((cure) => (
           <li key={cure.field}>
