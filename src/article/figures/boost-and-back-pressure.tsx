@@ -22,6 +22,14 @@ function from({ sheet, solved }: Build): Data {
   }
 }
 
+/** Shaft speed from which the pressure before the turbine stays above the manifold’s, on a straight line between two points. */
+function crossing(all: readonly Here[]): number | null {
+  const over = (h: Here): number => h.before - h.manifold
+  const i = all.findLastIndex((h) => over(h) <= 0)
+  const a = all[i], b = all[i + 1]
+  return a && b ? a.speed + ((b.speed - a.speed) * over(a)) / (over(a) - over(b)) : null
+}
+
 export default figure<Data>({
   title: 'Pressure in the manifold and on both sides of the turbine, full throttle',
   from,
@@ -29,8 +37,8 @@ export default figure<Data>({
     const last = all.at(-1)
     if (!last) return 'This build has no full-throttle points, so nothing is drawn.'
     const s = shown(shaftSpeed, system), p = shown(gasPressure, system), r = shown(backPressureRatio, system)
-    const crosses = all.find((h) => h.before > h.manifold && (threshold === null || h.speed > threshold))
-    return `${threshold === null ? 'Boost does not reach its target at any speed of the sweep.' : `Boost reaches its target at ${s.say(threshold)}, by mean flow; a real engine is there somewhat earlier.`} All pressures are absolute.${crosses ? ` Above about ${s.say(crosses.speed, 2)} there is more pressure before the turbine than in the manifold.` : ' The manifold stays above the pressure before the turbine.'} At ${s.say(last.speed)} the ratio of the two is ${r.say(last.before / last.manifold)}. Behind the turbine stand ${p.say(last.behind)}, which pipe and silencer ask for.`
+    const crosses = crossing(all)
+    return `${threshold === null ? 'Boost does not reach its target at any speed of the sweep.' : `Boost reaches its target at ${s.say(threshold)}, by mean flow; a real engine is there somewhat earlier.`} All pressures are absolute.${crosses !== null ? ` Above ${s.say(crosses)} there is more pressure before the turbine than in the manifold.` : last.before > last.manifold ? ' At every speed there is more pressure before the turbine than in the manifold.' : ' At the highest speed the manifold is still above the pressure before the turbine.'} At ${s.say(last.speed)} the ratio of the two is ${r.say(last.before / last.manifold)}. Behind the turbine stand ${p.say(last.behind)}, which pipe and silencer ask for.`
   },
   Picture({ data: { all, outside, threshold }, system }) {
     if (all.length < 2) return null

@@ -10,7 +10,7 @@ import { degC } from '@trochoid/compute/quantity/si.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
 import { figure, type Build } from './figure.ts'
 import { engineLine, type OnMap } from './plot/engineLine.ts'
-import { Bold, Lines, type Named } from './plot/Lines.tsx'
+import { Bold, Lines, long, type Named } from './plot/Lines.tsx'
 import { mapFrame, MapPaper } from './plot/MapPaper.tsx'
 import { drawn, type Drawn } from './plot/mapLines.ts'
 import { Sheet } from './plot/Sheet.tsx'
@@ -54,7 +54,7 @@ export default figure<Data>({
     if (!data || data.places[0]!.line.length < 2) return null
     const flow = shown(correctedFlow, system)
     const on = mapFrame(data.map, system)
-    const lines = data.places.map(({ name, line }, i): Named => ({ name, class: ['line two', 'line dash', 'line'][i]!, spots: line.map((p) => [flow.of(p.flow), p.ratio]) }))
+    const lines = data.places.map(({ name, line }, i): Named => ({ name, class: ['line two', 'line dash', 'line'][i]!, dash: i === 2 ? long : undefined, spots: line.map((p) => [flow.of(p.flow), p.ratio]) }))
     return (
       <Sheet says="Compressor map with the engine’s line as the build stands, at 2,500 metres and at 40 degrees." height={on.height} named={lines}>
         <MapPaper map={data.map} on={on} system={system} speeds={false} />

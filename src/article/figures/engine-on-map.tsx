@@ -44,7 +44,7 @@ export default figure<Data>({
     const last = data.line.at(-1)!
     const marks = [...new Set([data.threshold === null ? undefined : nearest(data.line, data.threshold), nearest(data.line, (data.line[0]!.speed + last.speed) / 2), last])].filter((p) => p !== undefined)
     return (
-      <Sheet says="Compressor map with the engine’s full-throttle line over it." height={on.height} named={[...lines, { name: 'surge line', class: 'line' }, { name: 'right edge', class: 'axis' }]}>
+      <Sheet says="Compressor map with the engine’s full-throttle line over it." height={on.height} named={[...lines, { name: 'right edge', class: 'axis' }]}>
         <MapPaper map={data.map} on={on} system={system} />
         <Bold on={on} of={spots(known)} />
         <Bold on={on} of={spots(estimated)} dash />

@@ -28,7 +28,7 @@ export function equationTex(equation: string, places: ReadonlyMap<string, string
 const bare = (node: MathNode): MathNode => (node.type === 'ParenthesisNode' ? (node as unknown as { content: MathNode }).content : node)
 
 function numberTex(value: unknown): string {
-  const text = String(value)
+  const text = typeof value === 'number' && value !== 0 && Math.abs(value) < 1e-3 ? value.toExponential() : String(value)
   const [mantissa, power] = text.split('e') as [string, string | undefined]
   return power === undefined ? text : `${mantissa === '1' ? '' : `${mantissa}\\times `}10^{${Number(power)}}`
 }
