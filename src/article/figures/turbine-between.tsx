@@ -47,12 +47,12 @@ export default figure<Data>({
       <>
         <Sheet says="Back-pressure ratio over the shaft speed of full boost for seven turbine sizes, with both limits." height={on.height}>
           {wanted !== null && accepted !== null && <rect class="area" x={on.left} width={Math.max(0, right - on.left)} y={high} height={Math.max(0, on.bottom - high)} />}
-          <Axes on={on} x={s.head('Full boost from')} y="Most pressure before the turbine over manifold pressure" />
+          <Axes on={on} x={s.head('Full boost from')} y="Most, before the turbine over manifold" />
           {wanted !== null && <line class="cross" x1={right} x2={right} y1={on.top} y2={on.bottom} />}
           {accepted !== null && <line class="cross" x1={on.left} x2={on.right} y1={high} y2={high} />}
           <Lines on={on} of={[line]} />
           {sizes.map((z) => <circle key={z.capacity} class={z.fitted ? 'mark' : 'fill'} cx={on.x.at(s.of(z.threshold))} cy={on.y.at(z.ratio)} r={z.fitted ? 7 : 4} />)}
-          {sizes.map((z) => (z.fitted || z === sizes[0] || z === sizes.at(-1)) && <Words key={z.capacity} x={on.x.at(s.of(z.threshold)) + 10} y={on.y.at(z.ratio) - 9} strong={z.fitted}>{z.fitted ? `fitted, ${m.say(z.capacity)}` : m.say(z.capacity)}</Words>)}
+          {sizes.map((z) => (z.fitted || z === sizes[0] || z === sizes.at(-1)) && <Words key={z.capacity} x={on.x.at(s.of(z.threshold)) + (z === sizes.at(-1) ? 6 : 10)} y={on.y.at(z.ratio) - (z === sizes.at(-1) ? 14 : 9)} anchor={z === sizes.at(-1) ? 'end' : 'start'} strong={z.fitted}>{z.fitted ? `fitted, ${m.say(z.capacity)}` : m.say(z.capacity)}</Words>)}
           {wanted !== null && accepted !== null && <Words x={on.left + 8} y={on.bottom - 10}>both wishes met</Words>}
         </Sheet>
         <Key of={[{ name: 'Turbine sizes', class: 'line' }, { name: 'What you ask and accept', class: 'cross' }]} />

@@ -52,5 +52,5 @@ export const movesTable = (of: readonly Moved[], system: System): Table => ({
 /** The changes of state, in words. */
 export function turned(of: readonly Moved[]): string {
   const worse = of.filter(({ before, after }) => before.state !== after.state)
-  return worse.length === 0 ? 'No link changes its state.' : `${worse.map(({ before, after }) => `${after.margin.title} goes from ${stateWord(before)} to ${stateWord(after)}`).join('; ')}.`
+  return worse.length === 0 ? 'No link changes its state.' : `${worse.map(({ before, after }, i) => `${i === 0 ? after.margin.title : after.margin.title[0]!.toLowerCase() + after.margin.title.slice(1)} goes from ${stateWord(before)} to ${stateWord(after)}`).join('; ')}.`
 }
