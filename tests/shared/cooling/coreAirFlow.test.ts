@@ -38,6 +38,13 @@ test('the trace shows both pressures at the answer and the root', () => {
   expect(trace.map((e) => e.id)).toEqual(['fan-pressure', 'drop-at-flow', 'root', 'core-air-flow'])
   expect(trace[2]).toMatchObject({ name: 'air flow', value: result })
 })
+test('the pressures that the trace shows are those at the answer: they add to nothing', () => {
+  const { result, trace } = traced(() => coreAirFlow(here))
+  const [fan, drop] = trace as unknown as [{ in: { flow: number }; out: number }, { in: { air: number }; out: number }]
+  expect(fan.in.flow).toBe(result / here.density)
+  expect(drop.in.air).toBe(result)
+  expect(here.ram + fan.out - drop.out).toBeCloseTo(0, 6)
+})
 test('a fan without free flow gives no pressure', () => {
   expect(fanPressure({ flow: 0, shutOff: 180, freeFlow: 0 })).toBe(0)
   expect(fanPressure({ flow: 0, shutOff: 180, freeFlow: 1 })).toBe(180)
