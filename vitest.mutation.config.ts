@@ -3,6 +3,7 @@ import base from './vitest.config.ts'
 import { keepThread } from './tests/mutation/keptThread.ts'
 
 const part = process.env['PART']
+const hasFormulas = part !== undefined && !['calculation', 'formula', 'numerics', 'quantity'].includes(part)
 
 /**
  * Only the tests that judge formulas and numerics by themselves: what is changed under mutation is judged by those alone, in one
@@ -16,7 +17,7 @@ export default defineConfig({
     include: part ? [`tests/shared/${part}/*.test.ts`, 'tests/shared/generated/*.test.ts'] : ['tests/shared/**/*.test.ts'],
     exclude: ['tests/shared/build/**', 'tests/shared/generated/calculations.test.ts', 'tests/shared/generated/words.test.ts'],
     // Read by the generated test of equations: a folder's formulas are judged without describing those of all others.
-    env: part ? { FOLDER: part } : {},
+    env: hasFormulas ? { FOLDER: part } : {},
     setupFiles: ['tests/mutation/setup.ts'],
   },
 })
