@@ -1,4 +1,4 @@
-import { NoAnswer, quantityOf, type AnyCalculation, type Input } from '../calculation/calculation.ts'
+import { NoAnswer, noValue, quantityOf, type AnyCalculation, type Input } from '../calculation/calculation.ts'
 import { type PointValue } from './pointValue.ts'
 import { type Failure } from './point.ts'
 
@@ -63,7 +63,10 @@ export function runChain(
     if (failure === null && waits === null) {
       try {
         const out = link.calc.answer(given)
-        for (const { name, path } of link.outputs) values[path] = out[name]!
+        for (const { name, path } of link.outputs) {
+          if (Number.isFinite(out[name])) values[path] = out[name]!
+          else failed[path] = { link: link.calc.id, says: noValue(link.calc, [name]) }
+        }
         continue
       } catch (error) {
         if (!(error instanceof NoAnswer)) throw error

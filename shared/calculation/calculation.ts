@@ -44,11 +44,14 @@ export type Spec<I extends Ins, O extends Outs> = {
   readonly says: (x: Given<I> & Answer<O>) => string
   /** What this result did not consider, in a few words. */
   readonly leavesOut: string
+  /** Outputs that some sensible inputs leave without a value, such as the reach of a tank from which nothing is drawn. */
+  readonly mayLack?: readonly (keyof O & string)[]
 }
 
 /** A calculation whose inputs are known only by name: what the generic parts handle. */
-export type AnyCalculation = Omit<Spec<Ins, Outs>, 'answer' | 'says' | 'curve'> & {
+export type AnyCalculation = Omit<Spec<Ins, Outs>, 'answer' | 'says' | 'curve' | 'mayLack'> & {
   readonly curve: readonly [string, string]
+  readonly mayLack?: readonly string[]
   readonly answer: (x: Values) => Readonly<Record<string, number>>
   readonly says: (x: Values) => string
 }
@@ -56,7 +59,7 @@ export type Calculation<I extends Ins = Ins, O extends Outs = Outs> = Spec<I, O>
 export type Values = Readonly<Record<string, unknown>>
 
 export const calculation = /* @__NO_SIDE_EFFECTS__ */ <const I extends Ins, const O extends Outs>(spec: Spec<I, O>): Calculation<I, O> =>
-  spec as unknown as Calculation<I, O>
+  ({ ...spec, answer: (x: Given<I>) => solved(spec.id, () => spec.answer(x)) }) as unknown as Calculation<I, O>
 
 /** There is no physical answer; the sentence says what has none and why. */
 export class NoAnswer extends Error {
@@ -64,11 +67,25 @@ export class NoAnswer extends Error {
   constructor(link: string, says: string) { super(says); this.name = 'NoAnswer'; this.link = link }
 }
 
+/** A solver that finds nothing to close in on throws a RangeError: to a reader that is no answer, never a broken page. */
+function solved<T>(id: string, answer: () => T): T {
+  try { return answer() } catch (error) {
+    if (error instanceof RangeError) throw new NoAnswer(id, 'With these inputs the equations have no solution. Look at those marked unusual first.')
+    throw error
+  }
+}
+
+/** What a reader is told of an output that is no number. */
+export const noValue = (of: AnyCalculation, names: readonly string[]): string =>
+  `With these inputs the equations give no value of ${names.map((name) => quantityOf(of.out[name]!).name).join(', ')}. Look at those marked unusual first.`
+
 export type Run = { readonly outputs: Readonly<Record<string, number>>; readonly says: string; readonly trace: readonly Entry[] }
 
-/** Runs a calculation with its working. */
+/** Runs a calculation with its working. Throws NoAnswer where there is none, or where what comes out is no number. */
 export function run(of: AnyCalculation, values: Values): Run {
   const { result, trace } = traced(() => of.answer(values))
+  const without = Object.keys(of.out).filter((name) => !Number.isFinite(result[name]) && !of.mayLack?.includes(name))
+  if (without.length > 0) throw new NoAnswer(of.id, noValue(of, without))
   return { outputs: result, says: of.says({ ...values, ...result }), trace }
 }
 

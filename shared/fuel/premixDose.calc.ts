@@ -23,6 +23,7 @@ export default calculation({
   },
   out: { dose: oilDose, ratio: premixRatio, shift: role(fuelMassShare, 'Δλ', 'Shift of lambda by the oil') },
   curve: ['wanted', 'dose'],
+  mayLack: ['ratio'],
   answer({ wanted, added, present, presentShare, oilDensity, density, ethanolShare, petrolDensity: density15, petrolHydrogen: hydrogen }) {
     const ratio = blendStoichiometry({ ethanolShare, petrolDensity: density15, petrolHydrogen: hydrogen })
     const mixedRatio = premixStoichiometry({ share: wanted, oilDensity, fuelDensity: density, ratio })

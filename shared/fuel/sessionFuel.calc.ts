@@ -17,6 +17,7 @@ export default calculation({
   in: { fullFlow: at.volumeFlow, share: sessionShare, time: sessionMinutes, tank, unusable: tankUnusable },
   out: { fuel: at.sessionFuel, usable: at.usableFuel, lasts: role(sessionTime, 't_u', 'Time on the usable fuel') },
   curve: ['time', 'fuel'],
+  mayLack: ['lasts'],
   answer({ fullFlow, share, time, tank: volume, unusable }) {
     const usable = usableFuelOf({ tank: volume, unusable })
     return { fuel: sessionFuelOf({ fullFlow, share, time }), usable, lasts: sessionTimeOf({ usable, fullFlow, share }) }

@@ -39,6 +39,7 @@ export default calculation({
     worstDuty: at.worstDuty, closing: at.closingTime, secondaryPulseAtHandover: at.secondaryPulseAtHandover, primaryDutyAtHandover: at.primaryDutyAtHandover, off: handoverPressure,
   },
   curve: ['manifold', 'secondaryPulse'],
+  mayLack: ['secondaryPulseAtHandover'],
   answer(x) {
     if (x.primaries === 0) throw new NoAnswer('injector-closing-window', 'There is no primary injector: nothing feeds the rotors below hand-over.')
     if (!(x.drop > 0) || !(x.lastDrop > 0)) throw new NoAnswer('injector-closing-window', 'The manifold stands above the rail: no pressure is left across the nozzles.')

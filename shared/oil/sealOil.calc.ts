@@ -22,6 +22,7 @@ export default calculation({
   },
   out: { dose: at.sealDose, times: at.sealDoseRatio, metered: role(sealDose, 'd_m', 'Dose by the metering pump'), premixed: role(sealDose, 'd_p', 'Dose by premix') },
   curve: ['speed', 'dose'],
+  mayLack: ['times'],
   answer({ by, speed, manifold, atRest, full, idle, open, density15, premixOil, reference }) {
     const metered = meteredDose({ delivery: meteredDelivery({ atRest, full, manifold, idle, open }), density: density15 })
     const premixed = premixDose({ oil: premixOil, speed })

@@ -75,6 +75,7 @@ export function weigh(si: number, unit: string, of: Quantity, more: { readonly a
   if (of.whole && !Number.isInteger(si)) return refuse('bounds', `${of.name} is a whole number.`)
   if (low > 0 && si <= 0) return refuse('bounds', `${of.name} must be above zero. ${usual}.`)
   if (low === 0 && si < 0) return refuse('bounds', `${of.name} cannot be negative. ${usual}.`)
+  if (of.kind === 'share' && low >= 0 && high <= 1 && si > 1) return refuse('bounds', `${of.name} is a part of a whole, at most 100\u202f%. ${usual}.`)
   const size = Math.max(Math.abs(low), Math.abs(high))
   if (Math.abs(si) > size * 1000 || (low > 0 && si < low / 1000)) return refuse('bounds', `This is more than a thousand times out. ${usual}.`)
   const doubt = si < low || si > high ? { doubt: `${usual}: is this one right?` } : {}
