@@ -6,7 +6,7 @@ import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { groups } from './scripts/bundle/chunks.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
-import { withoutWords } from './scripts/bundle/withoutWords.ts'
+import { solverOnly } from './scripts/bundle/solverOnly.ts'
 import { base, outDir } from './scripts/root.ts'
 
 export default defineConfig({
@@ -46,7 +46,7 @@ export default defineConfig({
     },
   },
   vite: {
-    worker: { format: 'es', plugins: () => [withoutWords()] },
+    worker: { format: 'es', plugins: () => [solverOnly()] },
     plugins: [noPreloadLists()],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },

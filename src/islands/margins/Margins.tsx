@@ -45,6 +45,6 @@ export function Margins({ view, told }: { view: Store<View>; told: Told }) {
 export function verdict(weighed: readonly Weighed[]): string {
   const count = (state: string) => weighed.filter((w) => w.state === state && !w.margin.always).length
   const parts = [[count('short'), 'short'], [count('tight'), 'tight'], [count('not known'), 'not known'], [count('holds'), 'hold']] as const
-  const said = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word === 'hold' && n === 1 ? 'holds' : word}`)
-  return `Of ${weighed.filter((w) => !w.margin.always).length} links ${said.slice(0, -1).join(', ')}${said.length > 1 ? ' and ' : ''}${said.at(-1) ?? ''} in this model. Knock is not known: no number here can tell it.`
+  const said = parts.filter(([n]) => n > 0).map(([n, word]) => `${n} ${word !== 'hold' ? `${n === 1 ? 'is' : 'are'} ${word}` : n === 1 ? 'holds' : 'hold'}`)
+  return `Of ${weighed.filter((w) => !w.margin.always).length} links, ${said.slice(0, -1).join(', ')}${said.length > 1 ? ' and ' : ''}${said.at(-1) ?? ''} in this model. Knock is not known: no number here can tell it.`
 }

@@ -1,0 +1,53 @@
+import { type Plugin } from 'vite'
+
+/** What a calculation says to its reader; the solver only computes. */
+const said = new Set(['title', 'asks', 'article', 'cautions', 'curve', 'says', 'leavesOut'])
+
+type Node = { readonly type: string; readonly start: number; readonly end: number; readonly [key: string]: unknown }
+type Call = Node & { readonly callee: Node; readonly arguments: readonly Node[] }
+type Cut = readonly [start: number, end: number, put: string]
+
+/**
+ * Leaves out of the solver's bundle what only a page needs: the words of calculations, and what formulas carry for a trace, which the
+ * solver never keeps. A formula becomes the plain function it is made of. About a seventh of what a phone would have to fetch.
+ */
+export function solverOnly(): Plugin {
+  return {
+    name: 'solver-only',
+    enforce: 'post',
+    transform(code, id) {
+      const file = id.split('?')[0]!
+      if (!/\/shared\/[^/]+\/[^/]+\.ts$/.test(file)) return null
+      const { body } = this.parse(code) as unknown as { body: readonly Node[] }
+      const cuts = file.endsWith('.calc.ts') ? wordsOf(body, code) : tracesOf(body, code)
+      if (cuts.length === 0) return null
+      let out = code
+      for (const [start, end, put] of [...cuts].sort((a, b) => b[0] - a[0])) out = out.slice(0, start) + put + out.slice(end)
+      return { code: out, map: null }
+    },
+  }
+}
+
+function wordsOf(body: readonly Node[], code: string): Cut[] {
+  const exported = body.find((node) => node.type === 'ExportDefaultDeclaration')?.['declaration'] as Call | undefined
+  const properties = (exported?.arguments?.[0]?.['properties'] ?? []) as readonly Node[]
+  return properties.filter((p) => said.has((p['key'] as { name?: string } | undefined)?.name ?? '')).map((p): Cut => [p.start, p.end + (/^\s*,/.exec(code.slice(p.end))?.[0].length ?? 0), ''])
+}
+
+/** Arguments that only tell the reader something: name, symbol and source of a constant. */
+const told: Readonly<Record<string, readonly number[]>> = { constant: [0, 1, 4] }
+
+function tracesOf(body: readonly Node[], code: string): Cut[] {
+  return body.flatMap((node) => {
+    const declared = (node['declaration'] as { declarations?: readonly Node[] } | undefined)?.declarations ?? []
+    return declared.flatMap((one): Cut[] => {
+      const made = one['init'] as Call | null
+      if (made?.type !== 'CallExpression') return []
+      const name = made.callee['name'] as string
+      if (told[name]) return told[name].flatMap((i): Cut[] => { const a = made.arguments[i]; return a ? [[a.start, a.end, "''"]] : [] })
+      if (name !== 'formula' || made.arguments.length !== 3) return []
+      const plain = made.arguments[2]!
+      return [[made.start, made.end, code.slice(plain.start, plain.end)]]
+    })
+  })
+}
