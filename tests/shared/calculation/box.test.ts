@@ -29,9 +29,9 @@ describe('running', () => {
     expect(() => run({ ...lacking, mayLack: ['part'] }, here)).toThrow(NoAnswer)
   })
   test('a solver without a bracket is no answer, another fault is a fault', () => {
-    const made = (fault: Error) => calculation({ ...box, in: {}, out: { area }, curve: ['' as never, 'area'], says: () => '', answer: () => { throw fault } })
-    expect(() => made(new RangeError('no change of sign')).answer({})).toThrow(NoAnswer)
-    expect(() => made(new TypeError('fault')).answer({})).toThrow(TypeError)
+    const made = (fault: Error) => calculation({ ...box, answer: () => { throw fault } })
+    expect(() => run(made(new RangeError('no change of sign')), here)).toThrow(NoAnswer)
+    expect(() => run(made(new TypeError('fault')), here)).toThrow(TypeError)
   })
   test('names and quantities', () => {
     expect(labelOf(box.in.height)).toBe('How high')

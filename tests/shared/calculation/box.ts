@@ -1,5 +1,5 @@
 import { calculation, free, NoAnswer, optional } from '@trochoid/compute/calculation/calculation.ts'
-import { formula, type About } from '@trochoid/compute/formula/formula.ts'
+import { formula } from '@trochoid/compute/formula/formula.ts'
 import { choice, quantity } from '@trochoid/compute/quantity/quantity.ts'
 
 /** A calculation made up for tests: the area of a rectangle, and what is left of it after a strip is cut off. */
@@ -9,11 +9,10 @@ export const strips = quantity('Strips', 'z', 'number', [1, 4], 1, { whole: true
 export const area = quantity('Surface', 'A', 'area', [0, 100], 0.1)
 export const kind = choice('Kind', { whole: 'whole', half: 'half' })
 
-const common = { name: 'Surface', out: area, source: ['derived', 'a rectangle'] } as const
-const aboutSquare = { ...common, in: { width, height }, equation: 'width * height^2 / height' } as const satisfies About
-const aboutPart = { ...common, in: { whole: area, strips }, equation: 'whole / strips' } as const satisfies About
-export const surface = formula<typeof aboutSquare>('box-surface', { width: [1, 4] }, (x) => x.width * x.height)
-export const part = formula<typeof aboutPart>('box-part', {}, (x) => x.whole / x.strips)
+type Square = { readonly name: 'Surface'; readonly in: { readonly width: typeof width; readonly height: typeof height }; readonly out: typeof area; readonly equation: string; readonly source: readonly ['derived', 'a rectangle'] }
+type Part = Omit<Square, 'in'> & { readonly in: { readonly whole: typeof area; readonly strips: typeof strips } }
+export const surface = formula<Square>('box-surface', { width: [1, 4] }, (x) => x.width * x.height)
+export const part = formula<Part>('box-part', {}, (x) => x.whole / x.strips)
 
 export const box = calculation({
   id: 'box', title: 'A box', theme: 'engine', asks: 'How large?', article: 'the-order-of-decisions', cautions: [], leavesOut: 'nothing',
