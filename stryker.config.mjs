@@ -2,6 +2,7 @@
 // or for one folder `PART=fuel npm run mutate`. On a machine that others use too, add `-- --concurrency 1`.
 
 const part = process.env['PART'] ?? '**'
+const report = `reports/mutation/${part === '**' ? 'all' : part}`
 
 /** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
 export default {
@@ -30,8 +31,8 @@ export default {
   timeoutMS: 6_000,
   thresholds: { high: 90, low: 80, break: 80 },
   reporters: ['clear-text', 'progress', 'html', 'json'],
-  htmlReporter: { fileName: 'reports/mutation/index.html' },
-  jsonReporter: { fileName: 'reports/mutation/report.json' },
+  htmlReporter: { fileName: `${report}.html` },
+  jsonReporter: { fileName: `${report}.json` },
   clearTextReporter: { allowEmojis: false, logTests: false, reportTests: false },
   tempDirName: '.stryker-tmp',
   ignorePatterns: ['dist', '.astro', '.cache', 'screens', 'reports', 'content', 'public', 'src', 'scripts', 'tests/site', 'tests/content', 'tests/scripts', 'test-results'],
