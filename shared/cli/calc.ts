@@ -19,7 +19,9 @@ async function main([command, ...rest]: string[]): Promise<void> {
     for await (const line of createInterface({ input: process.stdin })) {
       if (line.trim() === '') continue
       try {
-        const { id, inputs } = parse(line, 'line') as { id?: unknown; inputs?: unknown }
+        const asked = parse(line, 'line')
+        if (typeof asked !== 'object' || asked === null || Array.isArray(asked)) throw new BadInput('line', 'A line is an object: {"id": …, "inputs": {…}}.')
+        const { id, inputs } = asked as { id?: unknown; inputs?: unknown }
         print(runCommand(workshop, id, inputs))
       } catch (error) { const told = refusal(error); if (!told) throw error; print(told) }
     }

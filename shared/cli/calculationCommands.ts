@@ -46,7 +46,7 @@ export function runCommand(shop: Workshop, id: unknown, given: unknown) {
 /** Solves for one input: `wanted` holds one output by name, and may hold other inputs to set. */
 export function solveCommand(shop: Workshop, id: unknown, input: string | undefined, wanted: unknown) {
   const of = calculationOf(shop, id)
-  if (!input || !(input in of.in) || !isQuantity(of.in[input]!.shape)) throw new BadInput('input', `${of.id} has no number ${input ?? ''} to solve for: ${Object.keys(of.in).filter((n) => isQuantity(of.in[n]!.shape)).join(', ')}.`)
+  if (!input || !Object.hasOwn(of.in, input) || !isQuantity(of.in[input]!.shape)) throw new BadInput('input', `${of.id} has no number ${(input ?? '').slice(0, 60)} to solve for: ${Object.keys(of.in).filter((n) => isQuantity(of.in[n]!.shape)).join(', ')}.`)
   if (typeof wanted !== 'object' || wanted === null) throw new BadInput('wanted', 'Give {"output": value}.')
   const output = Object.keys(wanted).find((name) => Object.hasOwn(of.out, name))
   if (!output) throw new BadInput('wanted', `Name one of the outputs: ${Object.keys(of.out).join(', ')}.`)
@@ -60,7 +60,7 @@ export function solveCommand(shop: Workshop, id: unknown, input: string | undefi
 
 function calculationOf(shop: Workshop, id: unknown): AnyCalculation {
   const of = typeof id === 'string' ? shop.registry.calculations.get(id) : undefined
-  if (!of) throw new BadInput('id', `There is no calculation ${typeof id === 'string' ? id.slice(0, 60) : ''}; "list" names all.`)
+  if (!of) throw new BadInput('id', typeof id === 'string' ? `There is no calculation ${id.slice(0, 60)}; "list" names all.` : 'Name a calculation; "list" names all.')
   return of
 }
 const defaults = (shop: Workshop, of: AnyCalculation) => valuesFor(of, shop.demo, shop.demoPoint())

@@ -1,6 +1,5 @@
-import { calculation, free } from '../calculation/calculation.ts'
-import { ccPerMin } from '../quantity/si.ts'
-import { primaryRatedDrop, ratedFluidDensity } from './fields.ts'
+import { calculation } from '../calculation/calculation.ts'
+import { primaryFlow, primaryRatedDrop, ratedFluidDensity } from './fields.ts'
 import { injectorFlowAt } from './injectorFlowAt.ts'
 import { injectorFlowOfFluid } from './injectorFlowOfFluid.ts'
 import { at } from './point.ts'
@@ -14,7 +13,7 @@ export default calculation({
   asks: 'What does an injector pass at my pressure and with my fuel, when its rating was taken at another pressure with another fluid?',
   article: 'two-stages-idle-tip-in-hand-over',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
-  in: { ratedFlow: free(injectorFlow, ccPerMin(650), 'Rated flow'), ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity, drop: at.drop, density: at.density },
+  in: { ratedFlow: primaryFlow, ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity, drop: at.drop, density: at.density },
   out: { flow: injectorFlow, massFlow: injectorMassFlow },
   curve: ['drop', 'flow'],
   answer({ ratedFlow, ratedDrop, ratedDensity, drop, density }) {
