@@ -1,6 +1,7 @@
 import { labelOf } from '@trochoid/compute/calculation/calculation.ts'
 import { shownUnit, write } from '@trochoid/compute/quantity/write.ts'
 import { Field } from '../parts/Field.tsx'
+import { heard } from '../parts/heard.ts'
 import { say, written } from '../parts/say.ts'
 import { short } from '../working/value.ts'
 import { useStore } from '../parts/useStore.ts'
@@ -22,7 +23,7 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
           const differs = input.origin !== 'free' && now.values[name] !== now.base[name]
           return (
             <Field key={name} id={`${uid}-${name}`} label={labelOf(input)} shape={shape} text={now.texts[name]!} unit={now.units[name]!}
-              fault={now.faults[name]} doubt={now.doubts[name]} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
+              fault={now.faults[name]} doubt={now.doubts[name]} heard={heard(now.texts[name]!, now.values[name], shape, now.units[name]!)} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
               {differs && (
                 <p class="differs">
                   Differs from {now.own ? 'your' : 'the demo'} build: {short(written(now.base[name], shape, now.system, 4))}.{' '}

@@ -14,6 +14,8 @@ type Props = {
   unit: string
   fault?: Fault | undefined
   doubt?: string | undefined
+  /** What a sum, a fraction or a hose size was read as. */
+  heard?: string | undefined
   onType: (text: string) => void
   /** The reader is done with the field. */
   onLeave?: () => void
@@ -23,13 +25,13 @@ type Props = {
 }
 
 /** One field: label with unit, what was typed kept, what is wrong beside it with what would be right. */
-export function Field({ id, label, shape, text, unit, fault, doubt, onType, onLeave, onStep, children }: Props) {
+export function Field({ id, label, shape, text, unit, fault, doubt, heard, onType, onLeave, onStep, children }: Props) {
   const told = [fault ? `${id}-fault` : doubt ? `${id}-doubt` : `${id}-hint`].join(' ')
   const common = { id, 'aria-describedby': told, 'aria-invalid': fault ? true : undefined, onBlur: onLeave, onFocus: () => void fetchReader() } as const
   return (
     <div class="field">
       <label for={id}>
-        {label} {isQuantity(shape) && <>{shape.symbol && <Symbol of={shape.symbol} />}{unit !== '1' && <span class="unit">, {unit}</span>}</>}
+        {label}{isQuantity(shape) && <>{shape.symbol && <> <Symbol of={shape.symbol} /></>}{unit !== '1' && <span class="unit">, {unit}</span>}</>}
       </label>
       {shape.kind === 'choice'
         ? <select {...common} value={text} onChange={(e) => onType(e.currentTarget.value)}>{Object.entries(shape.choices).map(([value, words]) => <option key={value} value={value} selected={value === text}>{words}</option>)}</select>
@@ -42,7 +44,7 @@ export function Field({ id, label, shape, text, unit, fault, doubt, onType, onLe
           }} />}
       {fault
         ? <div id={`${id}-fault`} class="fault">{fault.says}{fault.choices && <div class="asks row">{fault.choices.map((choice) => <button type="button" key={choice} onClick={() => onType(choice)}>{choice}</button>)}</div>}</div>
-        : doubt ? <p id={`${id}-doubt`} class="doubt">{doubt}</p> : <p id={`${id}-hint`} class="hint">{hintOf(shape, unit)}</p>}
+        : doubt ? <p id={`${id}-doubt`} class="doubt">{doubt}</p> : <p id={`${id}-hint`} class="hint">{heard && <strong>Read as {heard}. </strong>}{hintOf(shape, unit)}</p>}
       {children}
     </div>
   )

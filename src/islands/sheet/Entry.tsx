@@ -8,6 +8,7 @@ import { useState } from 'preact/hooks'
 import { change } from '../../state/build.ts'
 import { fromWords } from '../margins/words.ts'
 import { Field, type Fault } from '../parts/Field.tsx'
+import { heard } from '../parts/heard.ts'
 import { written } from '../parts/say.ts'
 import { numberText, readTyped } from '../parts/typed.ts'
 import { Rows } from './Rows.tsx'
@@ -66,7 +67,7 @@ export function Entry({ field, fields, sheet, system, uid, brief }: Props) {
     </>
   )
   if (shape.kind === 'curve' || shape.kind === 'map') return <div class="entry"><Rows id={id} label={label} shape={shape} value={value} system={system} onValue={(v) => put(v, '')} />{from}</div>
-  return <Field id={id} label={label} shape={shape} text={text} unit={unit} fault={local?.fault} doubt={local?.doubt} onType={type} onStep={step}>{from}</Field>
+  return <Field id={id} label={label} shape={shape} text={text} unit={unit} fault={local?.fault} doubt={local?.doubt} heard={local && local.of === value ? heard(text, value, shape, unit) : undefined} onType={type} onStep={step}>{from}</Field>
 }
 
 /** The "at 3 bar" of "650 cc/min at 3 bar", for the field that keeps it. */
