@@ -112,12 +112,16 @@ const capped = (state: State, best: State | undefined): State => (best === 'tigh
 /** The word for the state in this margin: most say `holds`, a flywheel is `inside`. */
 export const stateWord = ({ margin, state }: Weighed): string => margin.words?.[state] ?? state
 
-/** What is left, in words: `16 % left`, `4 % over`, `12 K left`. */
+/** What is left, in words: `16 % left`, `4 % short`, `12 K over`. A share is of what is asked, so that it falls short rather than being over. */
 export function leftWords({ margin, left }: Weighed, system: System = 'metric'): string {
   if (left === null) return ''
+  // Nothing is asked: a share of nothing has no number.
+  if (!Number.isFinite(left)) return 'all left'
   const size = Math.abs(left)
   const amount = margin.as === 'share' ? `${writeNumber(size * 100, 2)}\u202f%` : write(size, differenceOf(quantityOf(margin.capacity)), shownUnit(differenceOf(quantityOf(margin.capacity)), system), 2)
-  return `${amount} ${left < 0 ? (margin.must === 'stay below' ? 'over' : 'under') : 'left'}`
+  const beyond = margin.must === 'stay above' ? 'under' : margin.as === 'share' ? 'short' : 'over'
+  // Beside "over" or "left" a difference cannot be taken for a reading of a thermometer.
+  return `${amount.replace('Δ°F', '°F')} ${left < 0 ? beyond : 'left'}`
 }
 export const quantityOf = (of: PointValue | Field): Quantity => {
   if (!isQuantity(of.shape)) throw new Error(`${of.path} is no quantity`)
@@ -126,7 +130,7 @@ export const quantityOf = (of: PointValue | Field): Quantity => {
 /** The quantity that a difference of two values is. */
 function differenceOf(q: Quantity): Quantity {
   if (q.kind === 'temperature') return { ...q, kind: 'temperatureDifference', show: ['K', 'Δ°F'] }
-  if (q.kind === 'pressure' || q.kind === 'gaugePressure') return { ...q, kind: 'pressureDifference', show: ['kPa', 'psi'] }
+  if (q.kind === 'pressure' || q.kind === 'gaugePressure') return { ...q, kind: 'pressureDifference', show: [shownUnit(q).startsWith('bar') ? 'bar' : 'kPa', 'psi'] }
   return q
 }
 
