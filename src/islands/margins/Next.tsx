@@ -15,7 +15,7 @@ export function Next({ view, first, glossary }: Props) {
   const { sheet, fields, weighed } = useStore(view)
   const nameOf = namer(fields)
   const titleOf = (id: string): string => { const t = weighed.find((w) => w.id === id)?.margin.title ?? id; return t[0]!.toLowerCase() + t.slice(1) }
-  const [found, setFound] = useState<{ worth: readonly Worth[]; sheet: View['sheet'] }>({ worth: first, sheet })
+  const [found, setFound] = useState<{ worth: readonly Worth[]; sheet: View['sheet'] | null }>({ worth: first, sheet: first.length > 0 ? sheet : null })
   const [progress, setProgress] = useState<number | null>(null)
   const [running, setRunning] = useState(false)
   useEffect(() => {
@@ -33,10 +33,10 @@ export function Next({ view, first, glossary }: Props) {
       <ol class={stale ? 'soft' : undefined}>
         {found.worth.slice(0, shown).map((w) => {
           const field = fields.get(w.field)
-          return <li key={w.field}><a href={`${glossary}#${field?.shape.id ?? ''}`}>{sentenceCase(nameOf(w.field))}</a>{w.kind === 'unknown' ? ' is not known' : ' is not measured'}{w.settles.length > 0 ? `: ${w.kind === 'unknown' ? 'waits for it' : 'it could tip'} ${w.settles.map(titleOf).join(', ')}.` : '.'}</li>
+          return <li key={w.field}><a href={`${glossary}#${field?.shape.id ?? ''}`}>{sentenceCase(nameOf(w.field))}</a>{w.kind === 'unknown' ? ' is not known' : ' is not measured'}{w.settles.length > 0 ? `${w.kind === 'unknown' ? ', and without it neither is' : ': it could tip'} ${w.settles.map(titleOf).join(', ')}.` : '.'}</li>
         })}
       </ol>
-      {found.worth.length === 0 && <p>Nothing that is unknown or guessed moves a margin much.</p>}
+      {found.sheet && !running && found.worth.length === 0 && <p>Nothing that is unknown or guessed moves a margin much.</p>}
       <p class="row no-print">
         <button type="button" disabled={running} onClick={() => setRunning(true)}>{stale ? 'Rank them for the build as it is now' : 'Rank them again'}</button>
         {running && <><progress value={progress ?? 0} aria-label="Ranking" /><button type="button" class="plain" onClick={() => setRunning(false)}>Stop</button></>}
