@@ -123,6 +123,14 @@ export type Outcome = { readonly state: State; readonly regulating: boolean; rea
  * would ask the turbine for more than all the exhaust, the wastegate is shut and boost floats to where compressor and turbine balance.
  */
 export function solvePoint(b: Given, speed: number, near: Guess): Outcome {
+  try { return balanced(b, speed, near) } catch (error) {
+    // Numbers far from any engine leave the equations without a value to start from: no solution, and no reason to stop the sweep.
+    if (!(error instanceof RangeError)) throw error
+    return { state: evaluate(b, speed, near), regulating: false, residual: NaN, converged: false, steps: 0 }
+  }
+}
+
+function balanced(b: Given, speed: number, near: Guess): Outcome {
   const target = b.airPressure + b.target(speed)
   let last: State
   const box = { scaleCharge: 10, scaleBefore: 1e4 }

@@ -74,20 +74,26 @@ function finish(point: { -readonly [K in keyof Point]: Point[K] }, fields: Field
   return { ...point, values, missing, failed }
 }
 
+/** Only what is a number: beside it stands why the rest is none. */
+const finite = (of: Readonly<Record<string, number>>): Record<string, number> => Object.fromEntries(Object.entries(of).filter(([, value]) => Number.isFinite(value)))
+
 function fullPoint(b: Given, fields: FieldValues, speed: number, outcome: Outcome): Point {
   const failure = failureOf(outcome, speed)
   const values = valuesOf(b, outcome.state)
-  const blank = { speed, kind: 'full' as const, missing: {}, residuals: residualsOf(values, outcome) }
+  const blank = { speed, kind: 'full' as const, missing: {}, residuals: finite(residualsOf(values, outcome)) }
   if (failure) {
     const known: Record<string, number> = { 'engine.speed': speed }
     return finish({ ...blank, values: known, failed: Object.fromEntries(corePointPaths.filter((p) => !(p in known)).map((path) => [path, failure])) }, fields)
   }
-  return finish({ ...blank, values, failed: {} }, fields)
+  const known = finite(values)
+  const lost: Failure = { link: 'core', says: `At ${write(speed, shaftSpeed)} the equations of air and heat give no value here.` }
+  return finish({ ...blank, values: known, failed: Object.fromEntries(corePointPaths.filter((path) => !(path in known)).map((path) => [path, lost])) }, fields)
 }
 
 /** Which link has no solution here, and why. */
-function failureOf({ state, converged }: Outcome, speed: number): Failure | null {
+function failureOf({ state, converged, residual }: Outcome, speed: number): Failure | null {
   const at = `At ${write(speed, shaftSpeed)}`
+  if (Number.isNaN(residual)) return { link: 'core', says: `${at} the equations of air and boost have no value: a number of the sheet lies far from any engine.` }
   if (!converged) return { link: 'turbine-balance', says: `${at} no pressure before the turbine balances it with the compressor.` }
   const { place } = state
   if (place.outside === 1) return { link: 'surge', says: `${at} the engine takes less air than the compressor’s surge line at that pressure ratio: no steady running there.` }
@@ -122,7 +128,7 @@ function idlePoint(b: Given, fields: FieldValues): Point {
   }
   const failure: Failure = { link: 'idle', says: 'This value belongs to full throttle; at idle the model has none.' }
   const failed = Object.fromEntries(corePointPaths.filter((path) => !(path in values)).map((path) => [path, failure]))
-  return finish({ speed, kind: 'idle', values, missing: {}, failed, residuals: {} }, fields)
+  return finish({ speed, kind: 'idle', values: finite(values), missing: {}, failed, residuals: {} }, fields)
 }
 
 /** Two per cent of boost under target counts as reached: less than a gauge tells. */

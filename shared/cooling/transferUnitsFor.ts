@@ -23,7 +23,7 @@ export const transferUnitsFor = formula<typeof about>('transfer-units-for', {}, 
   let high = 4
   let atHigh = miss(high)
   while (atHigh < 0 && high < most) { high *= 2.5; atHigh = miss(high) }
-  if (atHigh < 0) throw new NoAnswer('cooler', `No cooler of this arrangement exchanges ${Math.round(effectiveness * 1000) / 10} % of what is possible: the rated heat, flows and temperatures do not fit each other.`)
+  if (!(atHigh >= 0)) throw new NoAnswer('cooler', `No cooler of this arrangement exchanges ${effectiveness < 10 ? `${Math.round(effectiveness * 1000) / 10} % of` : 'many times'} what is possible: the rated heat, flows and temperatures do not fit each other.`)
   const found = bracketedRoot(miss, 0, high, 1e-12, -effectiveness, atHigh)
   return root('transfer units', found.x, found.residual)
 })
