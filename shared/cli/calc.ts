@@ -1,46 +1,8 @@
-import { readFileSync } from 'node:fs'
 import { createInterface } from 'node:readline'
-import { BadInput } from './badInput.ts'
-import { buildCommand } from './buildCommand.ts'
-import { checksCommand } from './checksCommand.ts'
-import { describeCommand, listCommand, runCommand, solveCommand } from './calculationCommands.ts'
+import { calc } from './commands.ts'
 import { openWorkshop } from './workshop.ts'
 
-const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file> [--set path=value]… [--speeds a,b,…] | checks'
+/** Lines of standard input, opened only by the command that reads them. */
+async function* lines(): AsyncGenerator<string> { yield* createInterface({ input: process.stdin }) }
 
-const print = (value: unknown): void => { process.stdout.write(`${JSON.stringify(value)}\n`) }
-const refusal = (error: unknown): { error: { field: string; message: string } } | null => (error instanceof BadInput ? { error: { field: error.field, message: error.message } } : null)
-
-async function main([command, ...rest]: string[]): Promise<void> {
-  const workshop = await openWorkshop()
-  if (command === 'list') return print(listCommand(workshop))
-  if (command === 'describe') return print(describeCommand(workshop, rest[0]))
-  if (command === 'run' && rest[0] === '-') {
-    for await (const line of createInterface({ input: process.stdin })) {
-      if (line.trim() === '') continue
-      try {
-        const asked = parse(line, 'line')
-        if (typeof asked !== 'object' || asked === null || Array.isArray(asked)) throw new BadInput('line', 'A line is an object: {"id": …, "inputs": {…}}.')
-        const { id, inputs } = asked as { id?: unknown; inputs?: unknown }
-        print(runCommand(workshop, id, inputs))
-      } catch (error) { const told = refusal(error); if (!told) throw error; print(told) }
-    }
-    return
-  }
-  if (command === 'run') return print(runCommand(workshop, rest[0], parse(rest[1] ?? '{}', 'inputs')))
-  if (command === 'solve') return print(solveCommand(workshop, rest[0], rest[1], parse(rest[2] ?? '', 'wanted')))
-  if (command === 'build') return print(buildCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
-  if (command === 'checks') return print(checksCommand(workshop))
-  throw new BadInput('command', `Use: ${usage}`)
-}
-
-function parse(text: string, field: string): unknown {
-  try { return JSON.parse(text) } catch { throw new BadInput(field, 'This is not JSON.') }
-}
-
-try { await main(process.argv.slice(2)) } catch (error) {
-  const told = refusal(error)
-  if (!told) throw error
-  print(told)
-  process.exitCode = 2
-}
+process.exitCode = await calc(await openWorkshop(), process.argv.slice(2), lines(), (answer) => { process.stdout.write(`${JSON.stringify(answer)}\n`) })

@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs'
+import { BadInput } from './badInput.ts'
+import { buildCommand } from './buildCommand.ts'
+import { checksCommand } from './checksCommand.ts'
+import { describeCommand, listCommand, runCommand, solveCommand } from './calculationCommands.ts'
+import { type Workshop } from './workshop.ts'
+
+const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file> [--set path=value]… [--speeds a,b,…] | checks'
+
+/** Bad input as the contract tells it; null where the fault is ours. */
+const refusal = (error: unknown): { readonly error: { readonly field: string; readonly message: string } } | null => (error instanceof BadInput ? { error: { field: error.field, message: error.message } } : null)
+
+/** Runs one command, prints what it answers, and returns the exit code. */
+export async function calc(workshop: Workshop, args: readonly string[], lines: AsyncIterable<string>, print: (answer: unknown) => void): Promise<0 | 2> {
+  try { await obey(workshop, args, lines, print); return 0 } catch (error) {
+    const told = refusal(error)
+    if (!told) throw error
+    print(told)
+    return 2
+  }
+}
+
+async function obey(workshop: Workshop, [command, ...rest]: readonly string[], lines: AsyncIterable<string>, print: (answer: unknown) => void): Promise<void> {
+  if (command === 'list') return print(listCommand(workshop))
+  if (command === 'describe') return print(describeCommand(workshop, rest[0]))
+  if (command === 'run' && rest[0] === '-') {
+    for await (const line of lines) {
+      if (line.trim() === '') continue
+      try {
+        const asked = parse(line, 'line')
+        if (typeof asked !== 'object' || asked === null || Array.isArray(asked)) throw new BadInput('line', 'A line is an object: {"id": …, "inputs": {…}}.')
+        const { id, inputs } = asked as { id?: unknown; inputs?: unknown }
+        print(runCommand(workshop, id, inputs))
+      } catch (error) { const told = refusal(error); if (!told) throw error; print(told) }
+    }
+    return
+  }
+  if (command === 'run') return print(runCommand(workshop, rest[0], parse(rest[1] ?? '{}', 'inputs')))
+  if (command === 'solve') return print(solveCommand(workshop, rest[0], rest[1], parse(rest[2] ?? '', 'wanted')))
+  if (command === 'build') return print(buildCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
+  if (command === 'checks') return print(checksCommand(workshop))
+  throw new BadInput('command', `Use: ${usage}`)
+}
+
+function parse(text: string, field: string): unknown {
+  try { return JSON.parse(text) } catch { throw new BadInput(field, 'This is not JSON.') }
+}
