@@ -23,7 +23,7 @@ export function readValue(given: unknown, shape: Shape, arithmetic?: ReadArithme
   if (typeof given !== 'string') return no(`${shape.name} is a number in SI units, or text with a unit.`)
   const first = read(given, shape)
   const done = first.ok === 'arithmetic' ? arithmetic?.(first.text, shape, shownUnit(shape), first.at === undefined ? {} : { at: first.at }) : first
-  if (!done) return no(`${shape.name}: this sum needs the arithmetic reader.`)
+  if (!done) return no(`${shape.name}: only a number with its unit is read here, no sum. Write the result.`)
   if (!done.ok) return no(done.choices ? `${done.says} Write ${done.choices.join(' or ')}.` : done.says)
   return done.at === undefined ? { ok: true, value: done.value } : { ok: true, value: done.value, at: done.at }
 }

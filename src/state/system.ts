@@ -5,7 +5,8 @@ import { store, type Store } from './store.ts'
 const key: Key<System> = { name: 'units', version: 1, bound: 100, read: (data) => (data === 'metric' || data === 'imperial' ? data : null) }
 
 function first(): System {
-  if (typeof localStorage === 'undefined') return 'metric'
+  // Asking for a store that the browser forbids throws, even when only its type is asked: `load` alone touches it.
+  if (typeof document === 'undefined') return 'metric'
   const kept = load(key)
   return kept.found === 'value' ? kept.value : 'metric'
 }

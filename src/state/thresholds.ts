@@ -8,7 +8,7 @@ const key: Key<Thresholds> = { name: 'thresholds', version: 1, bound: 20_000, re
 
 /** Where the reader lets `tight` begin, by id of the margin; those left out stay as the handbook has them. */
 export const thresholds: Store<Thresholds> = store<Thresholds>({})
-if (typeof localStorage !== 'undefined') { const kept = load(key); if (kept.found === 'value') thresholds.set(kept.value) }
+if (typeof document !== 'undefined') { const kept = load(key); if (kept.found === 'value') thresholds.set(kept.value) }
 
 export function setThreshold(id: string, value: number | null): void {
   const { [id]: _, ...others } = thresholds.get()

@@ -5,7 +5,7 @@ import { readValue } from '@trochoid/compute/calculation/inputs.ts'
 const longest = 4000
 
 export type Linked = { readonly values: Values; readonly faults: readonly string[] }
-/** Reads the givens of an address; what cannot be read is told and left out. Sums are never read from an address. */
+/** Reads the givens of an address, all or none: an answer from half of the sender's numbers would be nobody's. Sums are never read from an address. */
 export function readLink(of: AnyCalculation, fragment: string): Linked | null {
   const text = fragment.replace(/^#/, '')
   if (!text.includes('=')) return null
@@ -20,7 +20,7 @@ export function readLink(of: AnyCalculation, fragment: string): Linked | null {
     if (read.ok) values[name] = read.value
     else faults.push(read.says)
   }
-  return { values, faults }
+  return faults.length > 0 ? { values: {}, faults: [...new Set(faults)].slice(0, 5) } : { values, faults }
 }
 function decoded(text: string): string {
   try { return decodeURIComponent(text.replaceAll('_', ' ')) } catch { return text }

@@ -100,5 +100,5 @@ async function follow(card: HTMLElement, live: Model): Promise<void> {
   live.settle()
   const told = card.querySelector<HTMLElement>('[data-linked]')!
   told.hidden = false
-  told.textContent = linked.faults.length > 0 ? `Not all of the address could be read: ${linked.faults.join(' ')}` : 'Opened with the numbers of the address.'
+  told.textContent = linked.faults.length > 0 ? `The address could not be read, and none of it was used. ${linked.faults.join(' ')}` : 'Opened with the numbers of the address.'
 }
