@@ -29,12 +29,17 @@ export function readValue(given: unknown, shape: Shape, arithmetic?: ReadArithme
 }
 
 const no = (says: string): ReadValue => ({ ok: false, says })
+/** A key that does not belong: whatever it was meant to say would be lost without a word. */
+const stray = (of: object, known: readonly string[]): string | undefined => Object.keys(of).find((key) => !known.includes(key))?.slice(0, 40)
 const numbers = (x: unknown): x is number[] => Array.isArray(x) && x.length <= 200 && x.every((n) => typeof n === 'number' && Number.isFinite(n))
 
 /** A curve must be in order, without doubles, at least two points, inside what its quantities can be. */
 function readPoints(given: unknown, shape: Curve): ReadValue {
-  const { x, y } = (typeof given === 'object' && given !== null ? given : {}) as { x?: unknown; y?: unknown }
+  const points = typeof given === 'object' && given !== null ? given : {}
+  const { x, y } = points as { x?: unknown; y?: unknown }
   if (!numbers(x) || !numbers(y)) return no(`${shape.name} is {"x":[…],"y":[…]} in SI units, up to 200 points.`)
+  const more = stray(points, ['x', 'y'])
+  if (more !== undefined) return no(`${shape.name} has a key that no curve has: ${more}.`)
   if (x.length !== y.length) return no(`${shape.name} has ${x.length} values of ${shape.x.name} and ${y.length} of ${shape.y.name}.`)
   if (x.length < 2) return no(`${shape.name} has ${x.length} point; a curve needs two or more.`)
   for (let i = 1; i < x.length; i++) {
@@ -52,6 +57,10 @@ function readPoints(given: unknown, shape: Curve): ReadValue {
 export function readMap(given: unknown, name: string): ReadValue {
   const map = given as Partial<CompressorMap> | null
   if (typeof map !== 'object' || map === null || !Array.isArray(map.lines)) return no(`${name} is an object with "lines".`)
+  const more = stray(map, ['name', 'referenceTemperature', 'referencePressure', 'lines', 'estimate'])
+  if (more !== undefined) return no(`${name} has a key that no map has: ${more}.`)
+  if (typeof map.name !== 'string' || map.name.length > 120) return no(`${name} has a name in up to 120 characters.`)
+  if (map.estimate !== undefined && typeof map.estimate !== 'boolean') return no(`${name}: "estimate" is true or false.`)
   if (typeof map.referenceTemperature !== 'number' || !(map.referenceTemperature > 200 && map.referenceTemperature < 400)) return no(`${name} must state its reference temperature in K: it is never assumed.`)
   if (typeof map.referencePressure !== 'number' || !(map.referencePressure > 5e4 && map.referencePressure < 2e5)) return no(`${name} must state its reference pressure in Pa: it is never assumed.`)
   if (map.lines.length < 2 || map.lines.length > 30) return no(`${name} has ${map.lines.length} speed lines; it needs 2 to 30.`)
@@ -59,6 +68,8 @@ export function readMap(given: unknown, name: string): ReadValue {
   for (const [i, line] of map.lines.entries()) {
     const at = `${name}, line ${i + 1}`
     if (typeof line !== 'object' || line === null || !numbers(line.flow) || !numbers(line.ratio) || !numbers(line.efficiency) || typeof line.speed !== 'number') return no(`${at}: needs speed, flow, ratio and efficiency as numbers.`)
+    const odd = stray(line, ['speed', 'flow', 'ratio', 'efficiency'])
+    if (odd !== undefined) return no(`${at}: has a key that no line has: ${odd}.`)
     if (line.flow.length < 3 || line.flow.length !== line.ratio.length || line.flow.length !== line.efficiency.length) return no(`${at}: needs three or more points, as many of flow as of ratio and efficiency.`)
     if (!(line.speed > before)) return no(`${at}: speeds must rise from line to line.`)
     before = line.speed

@@ -84,3 +84,18 @@ describe('maps', () => {
     expect(with2({ flow: [0.31, 0.35, 0.4], ratio: [1.15, 1.1, 1.05] }).ok).toBe(true)
   })
 })
+
+describe('keys that do not belong', () => {
+  const line = (speed: number, up: number) => ({ speed, flow: [0.1, 0.2, 0.3], ratio: [1.5 + up, 1.4 + up, 1.3 + up], efficiency: [0.6, 0.7, 0.6] })
+  const map = (more: object = {}, of: object = {}) => readMap({ name: 'Invented', referenceTemperature: 298, referencePressure: 1e5, lines: [{ ...line(5000, 0), ...of }, line(9000, 0.5)], ...more }, 'Map')
+  test('in a map, in a line and in a curve', () => {
+    expect(map().ok).toBe(true)
+    expect(refused(map({ wheel: 5 }))).toContain('no map has: wheel')
+    expect(refused(map({}, { colour: 'red' }))).toContain('no line has: colour')
+    expect(refused(map(JSON.parse('{"__proto__": 1}') as object))).toContain('no map has: __proto__')
+    expect(refused(map({ name: { a: 1 } }))).toContain('a name')
+    expect(refused(map({ name: 'x'.repeat(121) }))).toContain('120')
+    expect(refused(map({ estimate: 'yes' }))).toContain('true or false')
+    expect(refused(readValue({ x: [1, 2], y: [1, 2], z: [1, 2] }, curveOf('Curve', width, width)))).toContain('no curve has: z')
+  })
+})
