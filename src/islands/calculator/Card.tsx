@@ -9,6 +9,9 @@ import { adopt } from './adopt.ts'
 import type { Model } from './model.ts'
 import { outLabel, outQuantity, shapesOf } from './shapes.ts'
 
+/** An address keeps nine figures of a number: what it rounded off is no difference. */
+const same = (a: unknown, b: unknown): boolean => a === b || (typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= 1e-8 * Math.abs(b))
+
 /** Givens on one side, the answer large on the other, and what it means. */
 export function Card({ model, uid }: { model: Model; uid: string }) {
   const now = useStore(model.state)
@@ -20,10 +23,10 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
         {Object.entries(of.in).map(([name, input]) => {
           const { shape } = input
           if (shape.kind === 'curve' || shape.kind === 'map') return <p class="field" key={name}>{labelOf(input)}: <span class="soft">{now.values[name] ? 'as the build sheet has it' : 'not known'}</span></p>
-          const differs = input.origin !== 'free' && now.values[name] !== now.base[name]
+          const differs = input.origin !== 'free' && !same(now.values[name], now.base[name])
           return (
             <Field key={name} id={`${uid}-${name}`} label={labelOf(input)} shape={shape} text={now.texts[name]!} unit={now.units[name]!}
-              fault={now.faults[name]} doubt={now.doubts[name]} heard={heard(now.texts[name]!, now.values[name], shape, now.units[name]!)} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
+              fault={now.faults[name]} doubt={now.doubts[name]} heard={now.reading === name ? undefined : heard(now.texts[name]!, now.values[name], shape, now.units[name]!)} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
               {differs && (
                 <p class="differs">
                   Differs from {now.own ? 'your' : 'the demo'} build: {short(written(now.base[name], shape, now.system, 4))}.{' '}

@@ -19,6 +19,8 @@ export type State = {
   readonly units: Readonly<Record<string, string>>
   readonly faults: Readonly<Record<string, Fault>>
   readonly doubts: Readonly<Record<string, string>>
+  /** The given whose text is still being read, so that its value is not yet what was typed. */
+  readonly reading: string | null
   readonly result: Run | null
   /** Why there is no answer. */
   readonly none: string | null
@@ -39,7 +41,7 @@ export type Model = {
 export function start(of: AnyCalculation, base: Values, system: System, own = false): State {
   const units = Object.fromEntries(Object.entries(of.in).map(([name, { shape }]) => [name, isQuantity(shape) ? shownUnit(shape, system) : '']))
   const texts = Object.fromEntries(Object.keys(of.in).map((name) => [name, textOf(of, name, base[name], units[name]!)]))
-  return { of, system, own, base, values: base, texts, units, faults: {}, doubts: {}, before: null, ...answered(of, base) }
+  return { of, system, own, base, values: base, texts, units, faults: {}, doubts: {}, reading: null, before: null, ...answered(of, base) }
 }
 
 function textOf(of: AnyCalculation, name: string, value: unknown, unit: string): string {
@@ -74,18 +76,18 @@ export function model(first: State): Model {
   function settle(): void { if (state.get().before) state.set({ ...state.get(), before: null }) }
 
   function taken(name: string, text: string, reading: Read | Refused): void {
-    const now = state.get()
+    const now = { ...state.get(), reading: null }
     const { [name]: _f, ...faults } = now.faults
     const { [name]: _d, ...doubts } = now.doubts
     const texts = { ...now.texts, [name]: text }
     if (!reading.ok) {
-      if (reading.fault === 'empty' && 'optional' in of.in[name]!) return move({ ...now.values, [name]: null }, { texts, faults, doubts })
+      if (reading.fault === 'empty' && 'optional' in of.in[name]!) return move({ ...now.values, [name]: null }, { texts, faults, doubts, reading: null })
       return state.set({ ...now, texts, doubts, faults: { ...faults, [name]: reading } })
     }
     const also = reading.at === undefined ? undefined : companion(of, name)
     if (reading.at !== undefined && !also) return state.set({ ...now, texts, faults: { ...faults, [name]: { says: `This field takes no “at ${reading.at}”.` } } })
     move({ ...now.values, [name]: reading.value }, {
-      texts, faults, units: { ...now.units, [name]: reading.unit }, doubts: reading.doubt ? { ...doubts, [name]: reading.doubt } : doubts,
+      texts, faults, reading: null, units: { ...now.units, [name]: reading.unit }, doubts: reading.doubt ? { ...doubts, [name]: reading.doubt } : doubts,
     })
     if (also) type(also, reading.at!)
   }
@@ -97,7 +99,7 @@ export function model(first: State): Model {
     if (isQuantity(shape)) {
       const reading = readTyped(text, shape, now.units[name]!)
       if (!(reading instanceof Promise)) return taken(name, text, reading)
-      state.set({ ...now, texts: { ...now.texts, [name]: text } })
+      state.set({ ...now, texts: { ...now.texts, [name]: text }, reading: name })
       void reading.then((done) => { if (mine === turn || state.get().texts[name] === text) taken(name, text, done) })
     } else if (shape.kind === 'choice') move({ ...now.values, [name]: text }, { texts: { ...now.texts, [name]: text } })
     else if (shape.kind === 'grade') {
