@@ -10,9 +10,12 @@ export function WhichBuild({ sheetPage }: { sheetPage?: string }) {
   const demos = useStore(demoSheets)
   const options = [...Object.entries(now.own).map(([id, sheet]) => [id, sheet.name] as const), ...Object.entries(demos).map(([id, sheet]) => [`demo:${id}`, sheet.name] as const)]
   return (
-    <div class="which no-print">
-      <Choose id="which" label="Build" value={now.chosen} options={options} onChoose={choose} />
-      {sheetPage && <p class="small"><a href={sheetPage}>Its build sheet</a></p>}
-    </div>
+    <>
+      <p class="on-paper"><strong>{options.find(([id]) => id === now.chosen)?.[1]}</strong></p>
+      <div class="which no-print">
+        <Choose id="which" label="Build" value={now.chosen} options={options} onChoose={choose} />
+        {sheetPage && <p class="small"><a href={sheetPage}>Its build sheet</a></p>}
+      </div>
+    </>
   )
 }

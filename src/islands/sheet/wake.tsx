@@ -30,6 +30,8 @@ export async function wakeSheet(root: HTMLElement): Promise<void> {
       }
     }
     section.addEventListener('toggle', wake)
+    // Paper has nothing to press: every section is printed, with the numbers of the build that is shown.
+    addEventListener('beforeprint', () => { section.open = true; wake() })
     wake()
   }
 }
