@@ -1,9 +1,10 @@
 import type { Weighed } from '@trochoid/compute/build/margins.ts'
-import { useState } from 'preact/hooks'
+import { useRef, useState } from 'preact/hooks'
 import type { Store } from '../../state/store.ts'
 import { system as systemStore } from '../../state/system.ts'
 import { namer, type View } from '../../state/view.ts'
 import { Choose } from '../parts/Choose.tsx'
+import { useHeldFocus } from '../parts/useHeldFocus.ts'
 import { useStore } from '../parts/useStore.ts'
 import { Line } from './Line.tsx'
 import { More } from './More.tsx'
@@ -20,6 +21,8 @@ export function Margins({ view, told }: { view: Store<View>; told: Told }) {
   const nameOf = namer(now.fields)
   const [theme, setTheme] = useState('')
   const themes = [...new Set(now.weighed.map((w) => w.margin.theme))]
+  const list = useRef<HTMLOListElement>(null)
+  useHeldFocus(list)
   const shown = now.weighed.filter((w) => theme === '' || w.margin.theme === theme || w.margin.always)
   return (
     <>
@@ -29,7 +32,7 @@ export function Margins({ view, told }: { view: Store<View>; told: Told }) {
         <Choose id="theme" label="Show" value={theme} options={[['', 'every discipline'], ...themes.map((t) => [t, told.themes[t] ?? t] as const)]} onChoose={setTheme} />
         <Tools weighed={shown} system={system} nameOf={nameOf} />
       </div>
-      <ol class="margins">
+      <ol ref={list} class="margins">
         {shown.map((w) => (
           <li key={w.id} id={`m-${w.id}`} class="margin" data-state={w.state}>
             <Line of={w} system={system} nameOf={nameOf} />
