@@ -6,6 +6,7 @@ import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { groups } from './scripts/bundle/chunks.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
+import { ownDeclarations } from './scripts/bundle/ownDeclarations.ts'
 import { solverOnly } from './scripts/bundle/solverOnly.ts'
 import { base, outDir } from './scripts/root.ts'
 
@@ -19,7 +20,8 @@ export default defineConfig({
   build: {
     format: 'directory',
     assets: 'assets',
-    inlineStylesheets: process.env.STYLES ?? 'auto',
+    // In the page itself: a file of its own would hold back the first paint by one more journey to the host.
+    inlineStylesheets: 'always',
   },
   integrations: [mdx(), preact()],
   markdown: {
@@ -47,7 +49,7 @@ export default defineConfig({
   },
   vite: {
     worker: { format: 'es', plugins: () => [solverOnly()] },
-    plugins: [noPreloadLists()],
+    plugins: [noPreloadLists(), ownDeclarations()],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })
