@@ -1,5 +1,6 @@
-import { readFile } from 'node:fs/promises'
+import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { root } from '../root.ts'
 
 /** One thing to be found by itself: a word of the glossary, a symptom. */
 export type SearchEntry = { readonly url: string; readonly title: string; readonly text: string }
@@ -8,9 +9,11 @@ export type SearchEntry = { readonly url: string; readonly title: string; readon
 export async function searchEntries(built: string): Promise<readonly SearchEntry[]> {
   const glossary = await readFile(join(built, 'reference', 'glossary', 'index.html'), 'utf8')
   const symptoms = await readFile(join(built, 'symptoms', 'index.html'), 'utf8')
+  // Each entry is a file that a kept copy must hold. Quantities are left to the pages that use them; only written-out words stand alone.
+  const written = new Set((await readdir(join(root, 'content', 'glossary'))).map((file) => file.replace(/\.json$/, '')))
   const words = [...glossary.matchAll(/<dt id="([^"]+)"[^>]*>(.*?)<\/dt>\s*<dd[^>]*>(.*?)<\/dd>/gs)].map(([, id, term, meaning]): SearchEntry => ({
     url: `/reference/glossary/#${id}`, title: plain(term!.replace(/<span.*/s, '')), text: `${plain(term!)}. ${plain(meaning!)}`,
-  }))
+  })).filter(({ url }) => written.has(url.slice(url.indexOf('#') + 1)))
   const signs = [...symptoms.matchAll(/<tr[^>]*><th scope="row"[^>]*>(.*?)<\/th><td[^>]*>(.*?)<\/td><td[^>]*>(.*?)<\/td><td[^>]*><a href="([^"]*\/articles\/[^"]+)"/gs)].map(([, sign, cause, remedy, address]): SearchEntry => ({
     url: address!.slice(address!.indexOf('/articles/')), title: plain(sign!), text: `${plain(sign!)}. ${plain(cause!)} ${plain(remedy!)}`,
   }))
