@@ -52,9 +52,6 @@ function* match(before: readonly Weighed[], after: readonly Weighed[]): Generato
   for (const w of before) { const other = byId.get(w.id); if (other) yield [w, other] }
 }
 
-/** In the order in which to make them: unknowns by how many links wait for them, then guesses by what they move. */
-export const rankWorth = (found: readonly (Worth | null)[]): readonly Worth[] => {
-  const all = found.filter((w): w is Worth => w !== null)
-  const unknown = all.filter((w) => w.kind === 'unknown').sort((a, b) => b.settles.length - a.settles.length)
-  return [...unknown, ...all.filter((w) => w.kind === 'guess').sort((a, b) => b.settles.length - a.settles.length || b.moves - a.moves)]
-}
+/** In the order in which to make them: by how many links each would settle, an unknown before a guess that settles as many, then by what it moves. */
+export const rankWorth = (found: readonly (Worth | null)[]): readonly Worth[] => found.filter((w): w is Worth => w !== null)
+  .sort((a, b) => b.settles.length - a.settles.length || (a.kind === b.kind ? (a.kind === 'unknown' ? 0 : b.moves - a.moves) : a.kind === 'unknown' ? -1 : 1))

@@ -3,7 +3,7 @@ import { readNumber, tidy } from './number.ts'
 import { type Quantity } from './quantity.ts'
 import { fits, sameDimension, unitOf, unitsNamed, unitsOf, type Unit } from './units.ts'
 import { dashBore } from './dash.ts'
-import { write } from './write.ts'
+import { inUnit, write } from './write.ts'
 
 export type Fault = 'empty' | 'syntax' | 'unknown unit' | 'dimension' | 'ambiguous' | 'bounds'
 export type Read = { readonly ok: true; readonly value: number; readonly unit: string; readonly at?: string; readonly doubt?: string }
@@ -110,6 +110,8 @@ function ambiguity(value: number, spelling: string, of: Quantity): Refused | nul
 /** Asks whether a pressure was meant as gauge or absolute, where both would be sensible in this field. */
 export function gaugeOrAbsolute(si: number, of: Quantity, absolute = `${Number((si / 1000).toPrecision(5))} kPa abs`): Refused | null {
   const inRange = (p: number) => p >= of.range[0] && p <= of.range[1]
+  // A negative number can only be gauge: it is offered as what it would be, not taken.
+  if (si <= 0 && inRange(si + 101325)) return refuse('dimension', `${of.name} is absolute, and this can only be gauge. At sea level it is ${seaLevel(si)}.`, [seaLevel(si)])
   return inRange(si) && inRange(si + 101325)
     ? refuse('ambiguous', `Gauge or absolute? Gauge reads zero in open air; absolute about 101 kPa. As gauge at sea level this is ${seaLevel(si)}.`, [absolute, seaLevel(si)])
     : null
@@ -128,4 +130,9 @@ function mismatch(value: number, unit: Unit, of: Quantity): Refused {
 }
 
 const listed = (kind: Kind): string => [...new Set(unitsOf(kind).map((u) => u.name))].slice(0, 5).join(', ')
-const example = (of: Quantity, shown: string): string => write((of.range[0] + of.range[1]) / 2, of, shown, 2)
+/** A round number from the middle of the range, in the unit the field shows. */
+function example(of: Quantity, shown: string): string {
+  const middle = (of.range[0] + of.range[1]) / 2
+  const unit = unitOf(of.kind, shown)
+  return write(of.whole ? middle : Number(inUnit(middle, of, shown).toPrecision(1)) * unit.factor + unit.offset, of, shown, 2)
+}
