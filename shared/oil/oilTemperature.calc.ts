@@ -9,8 +9,9 @@ import { coolerConductance, heatFlow } from '../cooling/quantities.ts'
 import { transferUnits } from '../cooling/transferUnits.ts'
 import { transferUnitsFor } from '../cooling/transferUnitsFor.ts'
 import { calculation } from '../calculation/calculation.ts'
-import { siteAirTemperature } from '../engine/fields.ts'
+import { siteAirPressure, siteAirTemperature } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
+import { coolerAirAt } from './coolerAirAt.ts'
 import { cooledOilTemperature } from './cooledOilTemperature.ts'
 import {
   coolerAir, coolerAirExponent, coolerAirSide, coolerOilExponent, coolerRatedAir, coolerRatedDifference, coolerRatedHeat, coolerRatedOil, density15, pumpPerTurn, pumpRatio, pumpShare,
@@ -33,14 +34,14 @@ export default calculation({
   asks: 'At what temperature does the oil settle when the load is kept up?',
   article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
   in: {
-    speed: engine.speed, fullHeat: heat.oilHeat, share: sustainedShare, air: siteAirTemperature, density15,
+    speed: engine.speed, fullHeat: heat.oilHeat, share: sustainedShare, air: siteAirTemperature, outside: siteAirPressure, density15,
     perTurn: pumpPerTurn, ratio: pumpRatio, efficiency: pumpShare,
     ratedHeat: coolerRatedHeat, ratedDifference: coolerRatedDifference, ratedOil: coolerRatedOil, ratedAir: coolerRatedAir,
     airFlow: coolerAir, airSide: coolerAirSide, airExponent: coolerAirExponent, oilExponent: coolerOilExponent, opens: thermostat, limit: temperatureLimit,
   },
   out: { temperature: at.oilTemperature, heat: heatFlow, flow: oilFlow, conductance: coolerConductance },
   curve: ['airFlow', 'temperature'],
-  answer({ speed, fullHeat, share, air, density15, perTurn, ratio, efficiency, ratedHeat, ratedDifference, ratedOil, ratedAir, airFlow, airSide, airExponent, oilExponent, opens, limit }) {
+  answer({ speed, fullHeat, share, air, outside, density15, perTurn, ratio, efficiency, ratedHeat, ratedDifference, ratedOil, ratedAir, airFlow, airSide, airExponent, oilExponent, opens, limit }) {
     // Oil is taken as it is at the limit temperature: its capacity changes little with a few degrees.
     const density = oilDensityAt({ density15, temperature: limit })
     const specificHeat = oilSpecificHeatAt({ density15, temperature: limit })
@@ -49,9 +50,10 @@ export default calculation({
     const rated = { one: ratedOilRate, other: ratedAirRate }
     const ratedUnits = transferUnitsFor({ arrangement, effectiveness: effectivenessFromHeat({ heat: ratedHeat, ...rated, difference: ratedDifference }), ratio: capacityRatio(rated) })
     const flow = pumpDelivery({ perTurn, ratio, speed, efficiency })
-    const conductance = oilCoolerConductance({ rated: conductanceFromUnits({ units: ratedUnits, ...rated }), airShare: airSide, air: airFlow, ratedAir, airExponent, oil: flow, ratedOil, oilExponent })
+    const passing = coolerAirAt({ air: airFlow, outside })
+    const conductance = oilCoolerConductance({ rated: conductanceFromUnits({ units: ratedUnits, ...rated }), airShare: airSide, air: passing, ratedAir, airExponent, oil: flow, ratedOil, oilExponent })
     const oilRate = oilCapacityRate({ flow, density, specificHeat })
-    const airRate = airCapacityRate({ air: airFlow })
+    const airRate = airCapacityRate({ air: passing })
     const now = { one: oilRate, other: airRate }
     const effectiveness = effectivenessOf({ arrangement, units: transferUnits({ conductance, ...now }), ratio: capacityRatio(now) })
     const heat = sustainedOilHeat({ heat: fullHeat, share })
@@ -61,5 +63,5 @@ export default calculation({
   says: ({ temperature, opens }) => (temperature <= opens
     ? 'At {speed} the cooler has more than enough: the thermostat holds the oil at {temperature}.'
     : 'At {speed} the oil carries {heat} and settles at {temperature} behind its cooler.'),
-  leavesOut: 'Heat the sump gives off by itself, warm air from other coolers in front, and the minutes it takes to get there.',
+  leavesOut: 'Heat the sump gives off by itself, warm air from other coolers in front, air thinned by a hot day (1 % less for 3 K), and the minutes it takes to get there.',
 })
