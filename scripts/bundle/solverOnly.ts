@@ -1,7 +1,7 @@
 import { type Plugin } from 'vite'
 
 /** What a calculation says to its reader; the solver only computes. */
-const said = new Set(['title', 'asks', 'article', 'cautions', 'curve', 'says', 'leavesOut'])
+const said = new Set(['title', 'asks', 'article', 'cautions', 'curve', 'says', 'leavesOut', 'mayLack'])
 
 type Node = { readonly type: string; readonly start: number; readonly end: number; readonly [key: string]: unknown }
 type Call = Node & { readonly callee: Node; readonly arguments: readonly Node[] }
@@ -19,7 +19,7 @@ export function solverOnly(): Plugin {
       const file = id.split('?')[0]!
       if (!/\/shared\/[^/]+\/[^/]+\.ts$/.test(file)) return null
       const { body } = this.parse(code) as unknown as { body: readonly Node[] }
-      const cuts = file.endsWith('.calc.ts') ? wordsOf(body, code) : tracesOf(body, code)
+      const cuts = file.endsWith('.calc.ts') ? wordsOf(body, code) : file.endsWith('/point.ts') ? labelsOf(body) : tracesOf(body, code)
       if (cuts.length === 0) return null
       let out = code
       for (const [start, end, put] of [...cuts].sort((a, b) => b[0] - a[0])) out = out.slice(0, start) + put + out.slice(end)
@@ -31,7 +31,21 @@ export function solverOnly(): Plugin {
 function wordsOf(body: readonly Node[], code: string): Cut[] {
   const exported = body.find((node) => node.type === 'ExportDefaultDeclaration')?.['declaration'] as Call | undefined
   const properties = (exported?.arguments?.[0]?.['properties'] ?? []) as readonly Node[]
-  return properties.filter((p) => said.has((p['key'] as { name?: string } | undefined)?.name ?? '')).map((p): Cut => [p.start, p.end + (/^\s*,/.exec(code.slice(p.end))?.[0].length ?? 0), ''])
+  const outs = properties.find((p) => nameOf(p) === 'out')?.['value'] as Node | undefined
+  // An answer that is no value of the solved point, `at.power`, is for the calculation's own page alone.
+  const own = ((outs?.['properties'] ?? []) as readonly Node[]).filter((p) => p.type === 'Property' && (p['value'] as Node).type !== 'MemberExpression')
+  return [...properties.filter((p) => said.has(nameOf(p))), ...own].map((p): Cut => [p.start, p.end + (/^\s*,/.exec(code.slice(p.end))?.[0].length ?? 0), ''])
+}
+const nameOf = (property: Node): string => (property['key'] as { name?: string } | undefined)?.name ?? ''
+
+/** How a calculator names a value of the solved point: pages have it from the calculation. */
+function labelsOf(body: readonly Node[]): Cut[] {
+  const declared = body.flatMap((node) => (node['declaration'] as { declarations?: readonly Node[] } | undefined)?.declarations ?? [])
+  const values = declared.flatMap((one) => ((one['init'] as Node | null)?.['properties'] ?? []) as readonly Node[]).map((p) => p['value'] as Call)
+  return values.flatMap((made): Cut[] => {
+    const [, shape, label] = made.callee?.['name'] === 'pointValue' ? made.arguments : []
+    return shape && label ? [[shape.end, label.end, '']] : []
+  })
 }
 
 /** Arguments that only tell the reader something: name, symbol and source of a constant. */
