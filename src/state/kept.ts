@@ -7,7 +7,9 @@ export type Loaded<T> = { readonly found: 'none' | 'blocked' } | { readonly foun
 export type Saved = 'saved' | 'full' | 'blocked' | 'too large'
 
 const address = (key: Key<unknown>): string => `trochoid.${key.name}`
-export const setAside = (key: Key<unknown>): string => `${address(key)}.set-aside`
+/** Where what could not be read is put: the second, third… time beside the first, never over it. */
+export const setAside = (key: Key<unknown>, time = 1): string => `${address(key)}.set-aside${time === 1 ? '' : `-${time}`}`
+const mostSetAside = 9
 
 export function load<T>(key: Key<T>): Loaded<T> {
   let text: string | null
@@ -16,7 +18,13 @@ export function load<T>(key: Key<T>): Loaded<T> {
   const value = parsed(text, key)
   if (value !== null) return { found: 'value', value }
   // What cannot be read is put aside, so that the reader can still fetch it and nothing writes over it.
-  try { if (localStorage.getItem(setAside(key)) === null) { localStorage.setItem(setAside(key), text); localStorage.removeItem(address(key)) } } catch { /* it stays where it is */ }
+  try {
+    for (let time = 1; time <= mostSetAside; time++) if (localStorage.getItem(setAside(key, time)) === null) {
+      localStorage.setItem(setAside(key, time), text)
+      localStorage.removeItem(address(key))
+      break
+    }
+  } catch { /* it stays where it is */ }
   return { found: 'damaged', text }
 }
 

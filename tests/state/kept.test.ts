@@ -16,7 +16,7 @@ describe('what the browser keeps', () => {
     expect(save(key, 7)).toBe('saved')
     expect(load(key)).toEqual({ found: 'value', value: 7 })
   })
-  test('is set aside untouched when it cannot be read, and only the first time', () => {
+  test('is set aside untouched when it cannot be read, a second time beside the first', () => {
     const map = storage({ 'trochoid.test': '{"version":2,"value":' })
     expect(load(key)).toEqual({ found: 'damaged', text: '{"version":2,"value":' })
     expect(map.get(setAside(key))).toBe('{"version":2,"value":')
@@ -24,6 +24,8 @@ describe('what the browser keeps', () => {
     map.set('trochoid.test', 'worse')
     expect(load(key)).toEqual({ found: 'damaged', text: 'worse' })
     expect(map.get(setAside(key))).toBe('{"version":2,"value":')
+    expect(map.get(setAside(key, 2))).toBe('worse')
+    expect(map.has('trochoid.test')).toBe(false)
   })
   test('of another version or form is not taken', () => {
     storage({ 'trochoid.test': '{"version":1,"value":7}' })
