@@ -15,8 +15,8 @@ export async function buildWorker(): Promise<void> {
   const { count, size, warnings } = await generateSW({
     globDirectory: outDir,
     globPatterns: ['**/*'],
-    // The pictures are asked for once, when the site is put on a home screen, with a network.
-    globIgnores: ['sw.js', '**/*.map', 'icon-*.png'],
+    // The pictures are asked for once, when the site is put on a home screen, with a network; one is the read-me's.
+    globIgnores: ['sw.js', '**/*.map', 'icon-*.png', 'margins.png'],
     swDest: join(outDir, 'sw.js'),
     inlineWorkboxRuntime: true,
     sourcemap: false,
