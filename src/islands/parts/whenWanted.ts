@@ -16,14 +16,20 @@ export function whenWanted(root: HTMLElement, load: () => Promise<unknown>, how:
     if (woken) return
     woken = true
     for (const name of reaching) root.removeEventListener(name, wake)
-    void load().then(() => { root.dataset.live = ''; early.again() }, early.forget)
+    void load().then(() => { root.dataset.live = ''; early.again() }, (error: unknown) => {
+      // Most often a connection that broke: the next reach tries again, and what was typed is still kept. The fault is not hidden.
+      woken = false
+      listen()
+      throw error
+    })
   }
+  const listen = () => { for (const name of reaching) root.addEventListener(name, wake, { passive: true }) }
   const byItself = () => {
     if (!how.seen) return wake()
     const seen = new IntersectionObserver(([entry]) => { if (entry?.isIntersecting) { seen.disconnect(); wake() } }, { rootMargin: '200px' })
     seen.observe(root)
   }
   if (how.now || hasOwn() || system.get() !== 'metric') return byItself()
-  for (const name of reaching) root.addEventListener(name, wake, { passive: true })
+  listen()
   system.watch(byItself)
 }
