@@ -1,5 +1,5 @@
 /** What a reader does while the code is still on its way: a press or a number that nothing was there to hear. */
-export type Missed = { /** Does it again, now that something hears it. */ readonly again: () => void; readonly forget: () => void }
+export type Missed = { /** Does it again, now that something hears it. */ readonly again: () => void }
 
 const told = ['click', 'input', 'change'] as const
 
@@ -10,11 +10,9 @@ export function missed(root: HTMLElement): Missed {
     if (at && at.type !== 'file') kept.set(at, { kind: type, value: at.value })
   }
   for (const name of told) root.addEventListener(name, keep)
-  const forget = () => { for (const name of told) root.removeEventListener(name, keep) }
   return {
-    forget,
     again() {
-      forget()
+      for (const name of told) root.removeEventListener(name, keep)
       for (const [was, { kind, value }] of kept) {
         const at = (was.isConnected ? was : document.getElementById(was.id)) as HTMLInputElement | null
         if (!at) continue
