@@ -5,6 +5,7 @@ import { satteri } from '@astrojs/markdown-satteri'
 import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { groups } from './scripts/bundle/chunks.ts'
+import { noIdleImports } from './scripts/bundle/noIdleImports.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
 import { ownDeclarations } from './scripts/bundle/ownDeclarations.ts'
 import { solverOnly } from './scripts/bundle/solverOnly.ts'
@@ -49,7 +50,7 @@ export default defineConfig({
   },
   vite: {
     worker: { format: 'es', plugins: () => [solverOnly()] },
-    plugins: [noPreloadLists(), ownDeclarations()],
+    plugins: [noPreloadLists(), ownDeclarations(), noIdleImports()],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

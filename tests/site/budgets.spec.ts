@@ -29,6 +29,7 @@ for (const { name, of, cold, allIn } of budgets) {
 
       if (allIn === undefined || !largest.has(pages.find((one) => one.path === path)!)) continue
       test(`/${path} sends at most ${allIn} kB when all of it is used`, async ({ page }) => {
+        test.setTimeout(240_000)
         const site = await ownSite()
         await page.goto(site.url + path)
         await settle(page)
