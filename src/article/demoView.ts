@@ -10,4 +10,4 @@ import { demo, solvedDemo } from './demo.ts'
 export const demoView = store<View>({ sheet: demo, solved: solvedDemo, weighed: weighMargins(margins, solvedDemo, demo), fine: true, fields: allFields })
 
 /** What to measure next of the demo build, worked out once for all pages; few enough to carry on a page. */
-export const demoNext = rankWorth([...measureNext([...allFields.values()], demo, (sheet) => weighMargins(margins, solveBuild(sheet), sheet))]).slice(0, 12)
+export const demoNext = rankWorth([...measureNext([...allFields.values()], demo, (sheet) => weighMargins(margins, solveBuild(sheet), sheet))]).slice(0, 10)

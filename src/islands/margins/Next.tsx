@@ -7,7 +7,7 @@ import { useStore } from '../parts/useStore.ts'
 import { ask } from '../../state/solver/ask.ts'
 import type { Told } from '../../state/solver/tasks.ts'
 
-const shown = 12
+const shown = 10
 type Props = { view: Store<View>; first: readonly Worth[]; /** Where the glossary is. */ glossary: string }
 
 /** Unknowns and guesses, those first that settle most. Worked out in a worker, when asked. */
