@@ -6,9 +6,11 @@ import { write } from '../quantity/write.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import { backPressureRatio } from '../boost/backPressureRatio.ts'
 import { exhaustFlow } from '../boost/exhaustFlow.ts'
+import { gaugeBoost } from '../boost/gaugeBoost.ts'
 import { heatShare } from '../cooling/heatShare.ts'
 import { releasedHeat } from '../cooling/releasedHeat.ts'
 import { unburnedHeat } from '../cooling/unburnedHeat.ts'
+import { fuelPerCharge } from '../engine/fuelPerCharge.ts'
 import { fuelPower } from '../engine/fuelPower.ts'
 import { releasedShare } from '../engine/releasedShare.ts'
 import { untraced } from '../formula/trace.ts'
@@ -121,8 +123,8 @@ function idlePoint(b: Given, fields: FieldValues): Point {
   const values: Record<string, number> = {
     'engine.speed': speed, 'engine.manifoldPressure': manifold, 'engine.chargeTemperature': charge, 'engine.airFlow': air, 'engine.volumetricEfficiency': ve, 'engine.lambda': lambda,
     'engine.power': 0, 'engine.torque': 0, 'engine.backPressureRatio': backPressureRatio({ turbineInlet: b.airPressure, manifold }),
-    'boost.turbineInletPressure': b.airPressure, 'boost.turbineOutletPressure': b.airPressure, 'boost.exhaustFlow': exhaust, 'boost.boost': manifold - b.airPressure,
-    'fuel.massFlow': fuel, 'fuel.fuelPerCharge': (2 * Math.PI * fuel) / (b.rotors * speed),
+    'boost.turbineInletPressure': b.airPressure, 'boost.turbineOutletPressure': b.airPressure, 'boost.exhaustFlow': exhaust, 'boost.boost': gaugeBoost({ manifold, outside: b.airPressure }),
+    'fuel.massFlow': fuel, 'fuel.fuelPerCharge': fuelPerCharge({ fuelFlow: fuel, rotors: b.rotors, speed }),
     'cooling.fuelPower': chemical, 'cooling.coolantHeat': coolant, 'cooling.oilHeat': oil, 'cooling.surfaceHeat': surface,
     'cooling.unburnedHeat': unburnedHeat({ fuelPower: chemical, releasedShare: share }), 'cooling.chargeCoolerHeat': 0,
   }
