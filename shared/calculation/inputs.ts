@@ -71,6 +71,7 @@ export function readMap(given: unknown, name: string): ReadValue {
     const odd = stray(line, ['speed', 'flow', 'ratio', 'efficiency'])
     if (odd !== undefined) return no(`${at}: has a key that no line has: ${odd}.`)
     if (line.flow.length < 3 || line.flow.length !== line.ratio.length || line.flow.length !== line.efficiency.length) return no(`${at}: needs three or more points, as many of flow as of ratio and efficiency.`)
+    if (!(line.speed < 1e5)) return no(`${at}: its speed lies far above what any compressor turns at.`)
     if (!(line.speed > before)) return no(`${at}: speeds must rise from line to line.`)
     before = line.speed
     for (let j = 0; j < line.flow.length; j++) {

@@ -8,14 +8,16 @@ import { solveBuild } from '../build/solve.ts'
 import { readValue } from '../calculation/inputs.ts'
 import { readArithmetic } from '../quantity/arithmetic.ts'
 import { builds } from '../data/builds/index.ts'
+import { readBuildCode } from '../link/buildLink.ts'
+import { buildIn } from '../link/fragment.ts'
 import { BadInput } from './badInput.ts'
 import { type Workshop } from './workshop.ts'
 
-/** Solves a build file, or an invented one by name (`street`, `track`, `faulty`): idle, sweep, residuals, margins, remedies. */
-export function buildCommand(shop: Workshop, args: readonly string[], readFile: (path: string) => string) {
+/** Solves a build file, the build of a link, or an invented one by name (`street`, `track`, `faulty`): idle, sweep, residuals, margins, remedies. */
+export async function buildCommand(shop: Workshop, args: readonly string[], readFile: (path: string) => string) {
   const [file, ...options] = args
-  if (!file) throw new BadInput('file', 'Name a build file.')
-  let sheet = sheetFrom(file, shop, readFile)
+  if (!file) throw new BadInput('file', 'Name a build file, or give the address of a build.')
+  let sheet = await sheetFrom(file, shop, readFile)
   let speeds: number[] | undefined
   for (let i = 0; i < options.length; i += 2) {
     const value = options[i + 1]
@@ -41,7 +43,13 @@ export function buildCommand(shop: Workshop, args: readonly string[], readFile: 
   }
 }
 
-function sheetFrom(file: string, shop: Workshop, readFile: (path: string) => string): Sheet {
+async function sheetFrom(file: string, shop: Workshop, readFile: (path: string) => string): Promise<Sheet> {
+  const linked = buildIn(file)
+  if (linked) {
+    const read = await readBuildCode(linked.code, shop.fields)
+    if (!read.ok) throw new BadInput('link', read.says)
+    return read.sheet
+  }
   if (Object.hasOwn(builds, file)) return builds[file as keyof typeof builds]
   let text: string
   try { text = readFile(file) } catch { throw new BadInput('file', `${file} cannot be read. Give a build file, or ${Object.keys(builds).join(', ')}.`) }

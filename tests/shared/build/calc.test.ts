@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest'
 import { emptySheet, setEntry } from '@trochoid/compute/build/sheet.ts'
 import { calc } from '@trochoid/compute/cli/commands.ts'
 import { openWorkshop } from '@trochoid/compute/cli/workshop.ts'
+import { buildCode } from '@trochoid/compute/link/buildLink.ts'
 
 const workshop = await openWorkshop()
 async function* linesOf(input: string): AsyncGenerator<string> { yield* input.split('\n') }
@@ -53,6 +54,12 @@ describe('the headless commands', { timeout: 60_000 }, () => {
   test('solve finds the input that gives a wanted output', async () => {
     const { out } = await run(['solve', 'clutch-torque', 'clamp', '{"bedded": 533.25}'])
     expect((out['values'] as number[])[0]).toBeCloseTo(9000, 3)
+  })
+  test('build takes the address of a build, and refuses a cut one', async () => {
+    const address = `https://example.invalid/margins/#build=${await buildCode(setEntry(emptySheet(), 'engine.compressionRatio', { value: 9.4 }), workshop.fields, 'to look at')}`
+    const { out, status } = await run(['build', address, '--speeds', '5000'])
+    expect([status, out['name']]).toEqual([0, 'Build from a link'])
+    expect(await run(['build', address.slice(0, -3)])).toMatchObject({ status: 2, out: { error: { field: 'link' } } })
   })
   test('bad input exits with 2 and says which field', async () => {
     for (const [args, field] of [

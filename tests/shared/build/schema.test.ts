@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { loadRegistry } from '@trochoid/compute/registry.ts'
 import { jsonSchema, readSheet } from '@trochoid/compute/build/schema.ts'
+import { smallMap } from '@trochoid/compute/data/maps/small.ts'
 import { emptySheet, setEntry } from '@trochoid/compute/build/sheet.ts'
 
 const registry = await loadRegistry()
@@ -33,6 +34,7 @@ const bad: [string, unknown, RegExp][] = [
   ['a huge number', { ...good, entries: { 'fuel.primary.ratedFlow': { value: 1e300 } } }, /thousand times/],
   ['an infinite number', JSON.stringify(good).replace('0.00001', '1e999'), /./],
   ['a negative flow', { ...good, entries: { 'fuel.primary.ratedFlow': { value: -1 } } }, /above zero/],
+  ['a map whose top line turns without end', JSON.stringify({ ...good, entries: { 'boost.compressorMap': { value: smallMap } } }).replace(/"speed":[\d.]+(?=[^"]*"flow"[^{]*$)/, '"speed":1e999'), /far above/],
   ['a name too long', { ...good, name: 'x'.repeat(121) }, /./],
   ['a note too long', { ...good, note: 'x'.repeat(4001) }, /./],
   ['too deep', '['.repeat(10000), /deeper/],
