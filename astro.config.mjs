@@ -9,6 +9,7 @@ import { noIdleImports } from './scripts/bundle/noIdleImports.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
 import { ownDeclarations } from './scripts/bundle/ownDeclarations.ts'
 import { solverOnly } from './scripts/bundle/solverOnly.ts'
+import { edition } from './scripts/edition.ts'
 import { base, outDir } from './scripts/root.ts'
 
 export default defineConfig({
@@ -49,6 +50,7 @@ export default defineConfig({
     },
   },
   vite: {
+    define: { 'import.meta.env.EDITION': JSON.stringify(edition) },
     worker: { format: 'es', plugins: () => [solverOnly()] },
     plugins: [noPreloadLists(), ownDeclarations(), noIdleImports()],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },

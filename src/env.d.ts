@@ -11,3 +11,8 @@ declare module '*.astro' {
   const component: AstroComponentFactory
   export default component
 }
+
+interface ImportMetaEnv {
+  /** Which handbook this is: its version and the day it was built. */
+  readonly EDITION: string
+}

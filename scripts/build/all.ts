@@ -1,6 +1,6 @@
 import { buildPages } from './pages.ts'
 import { buildSearch } from './search.ts'
-import { buildWorker } from './worker.ts'
+import { buildWorker } from './offline/worker.ts'
 
 /** Pages, then the search index over them, then the service worker over both: each step reads what the one before wrote. */
 export async function buildAll(): Promise<void> {
