@@ -8,11 +8,13 @@ export type Budget = {
   cold: number
   /** Everything after scrolling through and using every control, arithmetic in the fields apart. */
   allIn?: number
+  /** All are of one form and load the same code. */
+  alike?: true
 }
 
 export const budgets: readonly Budget[] = [
   { name: 'an article of text', of: ({ kind, live }) => kind === 'article' && !live, cold: 16 },
   { name: 'an article with calculators', of: ({ kind, live }) => kind === 'article' && live, cold: 28, allIn: 60 },
-  { name: 'a calculator', of: ({ kind }) => kind === 'calculator', cold: 30, allIn: 55 },
+  { name: 'a calculator', of: ({ kind }) => kind === 'calculator', cold: 30, allIn: 55, alike: true },
   { name: 'the margins', of: ({ kind }) => kind === 'margins', cold: 45, allIn: 90 },
 ]
