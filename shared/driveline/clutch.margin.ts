@@ -8,7 +8,7 @@ export default margin({
   id: 'clutch-torque',
   title: 'Clutch torque',
   theme: 'driveline',
-  article: 'the-order-of-decisions',
+  article: 'clutch-capacity',
   over: 'sweep',
   demand: engine.torque,
   capacity: at.clutchCapacity,

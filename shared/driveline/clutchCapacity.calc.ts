@@ -14,7 +14,7 @@ export default calculation({
   title: 'What the clutch holds at speed',
   theme: 'driveline',
   asks: 'How much torque does the clutch hold at this shaft speed?',
-  article: 'the-order-of-decisions',
+  article: 'clutch-capacity',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     speed: engine.speed, basis: clutchBasis, rating: clutchRating, clamp: clutchClamp, outer: facingOuter, inner: facingInner, plates,

@@ -14,7 +14,7 @@ export default calculation({
   title: 'Heat of one launch',
   theme: 'driveline',
   asks: 'How hot does the clutch get in one launch?',
-  article: 'the-order-of-decisions',
+  article: 'clutch-capacity',
   cautions: ['hot-metal', 'rotating-burst', 'model-only'],
   in: {
     speed: free(role(shaftSpeed, 'n', 'Engine speed held'), rpm(4000), 'Engine speed held'), torque: clutchRating, mass, radius: rollingRadius, ratio: firstGear, finalDrive: axleRatio,

@@ -14,7 +14,7 @@ export default calculation({
   title: 'Clutch torque from its facings',
   theme: 'driveline',
   asks: 'What torque should this clutch hold, by its facings and clamp load?',
-  article: 'the-order-of-decisions',
+  article: 'clutch-capacity',
   cautions: ['rotating-burst', 'model-only'],
   in: { clamp: clutchClamp, left: free(clampShare, 1), outer: facingOuter, inner: facingInner, plates, flywheelSide: frictionFlywheelSide, coverSide: frictionCoverSide },
   out: {

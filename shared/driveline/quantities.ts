@@ -19,6 +19,8 @@ export const heatShare = quantity('Share of heat into one part', 'x_q', 'share',
 export const ironMass = quantity('Mass that takes the heat', 'm_q', 'mass', [0.5, 30], 0.2)
 export const ironSpecificHeat = quantity('Specific heat of the iron', 'c_q', 'specificHeat', [300, 1000], 10)
 export const clutchRise = quantity('Temperature rise of the clutch', 'ΔT_c', 'temperatureDifference', [0.1, 400], 5)
+export const pedalTravel = quantity('Pedal travel', 's_p', 'length', [mm(0.05), mm(150)], mm(1))
+export const pullAway = quantity('Acceleration when pulling away', 'a', 'acceleration', [0.1, 6], 0.1)
 
 // Turning parts
 export const inertia = quantity('Moment of inertia', 'J', 'inertia', [1e-3, 20], 0.003)

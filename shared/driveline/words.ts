@@ -22,6 +22,8 @@ export const words = {
   ironMass: { means: 'Mass of flywheel face or pressure plate that warms within the slip.', measure: 'Weigh the pressure plate; count a few millimetres’ depth of the flywheel.' },
   ironSpecificHeat: { means: 'Heat that warms a kilogram of the metal by one kelvin; about 500 for cast iron.', measure: 'From a table of metals.' },
   clutchRise: { means: 'How much warmer the iron of the clutch is after one engagement.', measure: 'An infrared thermometer through the bellhousing window, soon after.' },
+  pedalTravel: { means: 'Way of the clutch pedal, at its pad.', measure: 'Rule beside the pedal: from where the car first stirs to where nothing slips.' },
+  pullAway: { means: 'How quickly the car gathers speed as the clutch takes up.', measure: 'From a log of road speed over the first two seconds.' },
   inertia: { means: 'How hard a part is to spin up: mass times the square of its distance from the axis.', measure: 'Hang the part on two or three long wires and time its twisting swing.' },
   reflectedInertia: { means: 'The car’s mass as an inertia at the clutch, through the gears.', measure: 'Worked out from mass, rolling radius and ratios.' },
   ringOuterDiameter: { means: 'Outer diameter of one ring of a flywheel.', measure: 'Calliper or drawing.' },

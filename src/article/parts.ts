@@ -1,5 +1,6 @@
 import Calculator from './Calculator.astro'
 import Cite from './Cite.astro'
+import Equation from './Equation.astro'
 import Figure from './Figure.astro'
 import Live from './Live.astro'
 import Side from './Side.astro'
@@ -7,4 +8,4 @@ import Table from './Table.astro'
 import Term from './Term.astro'
 
 /** What an article may use without importing it. */
-export const parts = { Calculator, Cite, Figure, Live, Side, Term, table: Table }
+export const parts = { Calculator, Cite, Equation, Figure, Live, Side, Term, table: Table }

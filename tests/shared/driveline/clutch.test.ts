@@ -13,6 +13,9 @@ import { launchSlipTime } from '@trochoid/compute/driveline/launchSlipTime.ts'
 import { matchingHeat } from '@trochoid/compute/driveline/matchingHeat.ts'
 import { reflectedCarInertia } from '@trochoid/compute/driveline/reflectedCarInertia.ts'
 import capacity from '@trochoid/compute/driveline/clutchCapacity.calc.ts'
+import takeUp from '@trochoid/compute/driveline/clutchTakeUp.calc.ts'
+import { clutchTorqueForPull } from '@trochoid/compute/driveline/clutchTorqueForPull.ts'
+import { pedalWindow } from '@trochoid/compute/driveline/pedalWindow.ts'
 import torque from '@trochoid/compute/driveline/clutchTorque.calc.ts'
 import launch from '@trochoid/compute/driveline/clutchEngagementHeat.calc.ts'
 
@@ -113,5 +116,24 @@ describe('heat of engaging', () => {
     const short = launch.answer({ ...start, ratio: 3.6 }), tall = launch.answer({ ...start, ratio: 2.8 })
     expect(tall['rise']).toBeGreaterThan(short['rise']!)
     expect(tall['time']).toBeGreaterThan(short['time']!)
+  })
+})
+
+describe('take-up', () => {
+  const values = startValues(takeUp)
+  const window = (over: object): number => takeUp.answer({ ...values, ...over } as never).window
+  test('the pedal of the whole take-up is the pedal from nothing to what the clutch holds', () => {
+    expect(pedalWindow({ travel: 0.02, capacity: 500, gentle: 0, brisk: 500 })).toBeCloseTo(0.02, 12)
+  })
+  test('a clutch that holds twice as much leaves half the pedal, twice the travel leaves twice', () => {
+    expect(window({ capacity: 2 * (values['capacity'] as number) })).toBeCloseTo(window({}) / 2, 12)
+    expect(window({ travel: 2 * (values['travel'] as number) })).toBeCloseTo(window({}) * 2, 12)
+  })
+  test('power through the gears closes: torque at the clutch times efficiency is the pull at the tyre', () => {
+    const torque = clutchTorqueForPull({ mass: 1000, acceleration: 2, radius: 0.3, ratio: 3, finalDrive: 4, efficiency: 0.9 })
+    expect((torque * 3 * 4 * 0.9) / 0.3).toBeCloseTo(2000, 9)
+  })
+  test('refuses a brisk start slower than the gentle one', () => {
+    expect(() => window({ low: 2, high: 1 })).toThrow(NoAnswer)
   })
 })
