@@ -1,7 +1,7 @@
 import { field } from '../build/field.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
-import { bar, degC, kmh, kW, lPerMin, percent, rpm } from '../quantity/si.ts'
-import { airSideShare, capPressureOf, carSpeedOf, coolantFlowOf, coolantTemperatureOf, coreAir, coreAirTemperatureOf, coreDropOf, coreExponentOf, coverageOf, fanFlow, fanPressureOf, flowExponent, glycolVolume, heatBand, heatFlow, heatShareOf, ramRecoveryOf, sustainedShareOf } from './quantities.ts'
+import { bar, degC, kmh, kW, litre, lPerMin, percent, rpm } from '../quantity/si.ts'
+import { airSideShare, bayConductanceOf, capPressureOf, carSpeedOf, chargeCoolerConductance, coolantFlowOf, coolantTemperatureOf, coolantVolumeOf, coreAir, coreAirTemperatureOf, coreDropOf, coreExponentOf, coverageOf, fanFlow, fanPressureOf, flowExponent, glycolVolume, heatBand, heatFlow, heatShareOf, metalConductanceOf, railConductanceOf, ramRecoveryOf, stillShareOf, storedPerKelvin, sustainedShareOf, warmedMass } from './quantities.ts'
 
 export const coolantShare = field('cooling.coolantShare', heatShareOf, percent(20), { label: 'Share of the released heat that the coolant takes' })
 export const oilShare = field('cooling.oilShare', heatShareOf, percent(8), { label: 'Share of the released heat that the oil takes' })
@@ -34,3 +34,14 @@ export const coverage = field('cooling.core.coverage', coverageOf, 1)
 export const ramRecovery = field('cooling.ramRecovery', ramRecoveryOf, percent(40))
 export const fanShutOff = field('cooling.fan.shutOffPressure', fanPressureOf, 180, { label: 'Pressure of the fan against a closed core' })
 export const fanFreeFlow = field('cooling.fan.freeFlow', fanFlow, 0.9, { label: 'Free flow of the fan' })
+
+export const coolantVolume = field('cooling.coolantVolume', coolantVolumeOf, litre(9))
+export const aluminiumMass = field('cooling.aluminiumMass', warmedMass, 25, { label: 'Aluminium of the engine that warms with the coolant' })
+export const ironMass = field('cooling.ironMass', warmedMass, 55, { label: 'Iron of the engine that warms with the coolant' })
+export const metalConductance = field('cooling.metalConductance', metalConductanceOf, 4000, { label: 'Conductance from metal to coolant at the pump’s stated flow' })
+export const stillShare = field('cooling.stillShare', stillShareOf, percent(10))
+export const bayConductance = field('cooling.bayConductance', bayConductanceOf, 15, { label: 'Conductance from the standing engine to the air around it' })
+export const chargeCoolerMass = field('cooling.chargeCooler.mass', warmedMass, 8, { label: 'Mass of the charge cooler’s core, aluminium' })
+export const chargeCoolerAir = field('cooling.chargeCooler.airConductance', chargeCoolerConductance, 1500, { label: 'Conductance from charge cooler to air at the radiator’s rated air flow' })
+export const railConductance = field('cooling.rail.conductance', railConductanceOf, 0.8, { label: 'Conductance from the engine into the fuel rail' })
+export const railCapacity = field('cooling.rail.capacity', storedPerKelvin, 1500, { label: 'Heat capacity of the rail and the fuel in it' })

@@ -1,5 +1,5 @@
 import { choice, quantity } from '../quantity/quantity.ts'
-import { bar, degC, kmh, kPa, kW, lPerMin, mm, percent } from '../quantity/si.ts'
+import { bar, degC, kmh, kPa, kW, lPerMin, minutes, mm, percent } from '../quantity/si.ts'
 
 // Where the fuel's energy goes.
 export const heatFlow = quantity('Heat flow', 'Q', 'power', [100, kW(1500)], kW(3), { show: ['kW', 'kW'] })
@@ -69,3 +69,20 @@ export const surfaceTemperatureOf = quantity('Surface temperature', 'T_w', 'temp
 export const surfaceArea = quantity('Surface area', 'A_w', 'area', [0.001, 3], 0.01, { show: ['m²', 'in²'] })
 export const emissivityOf = quantity('Emissivity', 'ε_w', 'share', [percent(2), 1], percent(5))
 export const surfaceFilm = quantity('Heat transfer to still or moving air', 'h_w', 'filmCoefficient', [2, 250], 3)
+
+// What stores heat over a session.
+export const coolantVolumeOf = quantity('Coolant volume', 'V_k', 'volume', [0.002, 0.03], 0.0005, { show: ['L', 'US gal'] })
+export const warmedMass = quantity('Mass that warms', 'm_w', 'mass', [0.2, 200], 1)
+export const storedPerKelvin = quantity('Heat capacity', 'C_s', 'heatCapacity', [50, 400e3], 500, { show: ['kJ/K', 'kJ/K'] })
+export const metalTemperatureOf = quantity('Temperature of the metal', 'T_s', 'temperature', [degC(-20), degC(250)], 3)
+export const metalConductanceOf = quantity('Conductance from metal to coolant', 'G', 'conductance', [20, 20000], 200)
+export const stillShareOf = quantity('Share of conductance left without flow', 'x_n', 'share', [percent(1), percent(60)], percent(5))
+export const bayConductanceOf = quantity('Conductance to the air of the bay', 'K_b', 'conductance', [0.1, 100], 2)
+export const chargeCoolerConductance = quantity('Conductance from charge cooler to air', 'K_x', 'conductance', [50, 6000], 50)
+export const railConductanceOf = quantity('Conductance into the fuel rail', 'K_r', 'conductance', [0.05, 20], 0.1)
+export const boilingHeatOf = quantity('Heat of boiling', 'h_v', 'specificEnergy', [1.9e6, 2.6e6], 5e3)
+export const boiledMassOf = quantity('Coolant boiled away', 'm_v', 'mass', [0, 5], 0.01, { show: ['kg', 'lb'] })
+export const courseTime = quantity('Time in a session', 't', 'time', [0, minutes(180)], 1, { show: ['min', 'min'] })
+export const cycleTimeOf = quantity('Length of one lap', 't_l', 'time', [5, 900], 1, { show: ['s', 's'] })
+export const loadShareOf = quantity('Part of the lap at full load', 'x_l', 'share', [0, 1], percent(2))
+export const closureOf = quantity('Energy that does not close', 'δ_E', 'share', [-1, 1], percent(0.01))

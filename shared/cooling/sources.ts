@@ -6,6 +6,7 @@ export const sources = {
   'kays-london': { author: 'W. M. Kays, A. L. London', title: 'Compact Heat Exchangers, 3rd edition', year: '1984', seen: 'from memory' },
   'incropera': { author: 'F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine', title: 'Fundamentals of Heat and Mass Transfer, 6th edition', year: '2007', seen: 'confirmed by search' },
   'mason-1955': { author: 'J. L. Mason', title: 'Heat transfer in crossflow, Proceedings of the Second US National Congress of Applied Mechanics', year: '1955', place: 'pages 801-803', seen: 'carried by a reference library' },
+  'hairer-ode': { author: 'E. Hairer, S. P. Nørsett, G. Wanner', title: 'Solving Ordinary Differential Equations I, 2nd edition', year: '1993', seen: 'from memory' },
   'raoult': { author: 'F.-M. Raoult', title: 'Loi générale des tensions de vapeur des dissolvants, Comptes rendus 104', year: '1887', place: 'pages 1430-1433', seen: 'from memory' },
   'en-12524': { author: 'CEN', title: 'EN 12524: Building materials and products, hygrothermal properties, tabulated design values', year: '2000', place: 'as carried by the ht library', seen: 'carried by a reference library' },
 } as const satisfies Sources

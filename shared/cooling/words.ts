@@ -60,6 +60,22 @@ export const words = {
   surfaceArea: { means: 'Outer area that gives off heat.', measure: 'Wrap it in paper and measure the paper.' },
   emissivityOf: { means: 'Heat that a surface radiates as a share of what a black one would.', measure: 'Paint a spot matt black and compare an infrared gun’s two readings.' },
   surfaceFilm: { means: 'Heat that air takes from a surface for each kelvin and each area: about 5 to 10 in still air, several tens in a draught.', measure: 'From the cooling of a body of known heat capacity.' },
+
+  coolantVolumeOf: { means: 'All coolant that goes round: engine, hoses and radiator.', measure: 'What it takes to fill the empty system.' },
+  warmedMass: { means: 'Mass of the parts that warm and cool together.', measure: 'Weigh the bare parts.' },
+  storedPerKelvin: { means: 'Heat that is stored for each kelvin of warming.', measure: 'Mass times specific heat.' },
+  metalTemperatureOf: { means: 'Mean temperature of the metal around the coolant; beside the plugs it is far hotter.', measure: 'A thermocouple in the housing, away from plugs and ports.' },
+  metalConductanceOf: { means: 'Heat that passes from metal to coolant for each kelvin between them.', measure: 'Heat to the coolant at one steady load over the difference between housing and coolant.' },
+  stillShareOf: { means: 'Part of the conductance that is left when the pump stands and the coolant moves by its own warmth alone.', measure: 'From how fast housing and coolant come together after a stop.' },
+  bayConductanceOf: { means: 'Heat that the standing engine gives to the air around it for each kelvin above that air.', measure: 'From how fast engine and coolant cool together, long after a stop.' },
+  chargeCoolerConductance: { means: 'Heat that the charge cooler’s core gives to the air for each kelvin above it.', measure: 'Charge heat at one steady point over core temperature less air temperature.' },
+  railConductanceOf: { means: 'Heat that reaches the fuel rail through its mounts for each kelvin between engine and rail.', measure: 'The calculator for spacers, or the warming of the rail after a hot stop.' },
+  boilingHeatOf: { means: 'Heat that turns a kilogram of water into vapour.', measure: 'From steam tables.' },
+  boiledMassOf: { means: 'Coolant that leaves as vapour through the cap.', measure: 'What has to be filled up afterwards.' },
+  courseTime: { means: 'Time since the session began, or since the engine stopped.', measure: 'A watch.' },
+  cycleTimeOf: { means: 'Time of one round of the duty: a lap, or a pull and the way back.', measure: 'A watch, or the log.' },
+  loadShareOf: { means: 'Part of a lap driven at full throttle, the rest taken as no load.', measure: 'Count throttle samples above nine tenths in a log.' },
+  closureOf: { means: 'Heat put in, less heat carried off, less heat stored, over the heat put in. Nothing, if the integration is right.', measure: 'It cannot be measured; it is a check of the arithmetic.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -92,4 +108,14 @@ export const reasons = {
   ramRecovery: 'A ducted core behind a grille with a free way out: common practice, no source.',
   fanShutOff: 'An invented pair of electric fans.',
   fanFreeFlow: 'An invented pair of electric fans.',
+  coolantVolume: 'Engine, hoses and a middling radiator: common practice, no source. Measure what it takes to fill.',
+  aluminiumMass: 'Rotor housings and front cover of an invented two-rotor engine: common practice, no source.',
+  ironMass: 'Side housings of an invented two-rotor engine: common practice, no source.',
+  metalConductance: 'At 70 kW it stands for some 18 K between housing and coolant: common practice, no source.',
+  stillShare: 'Natural circulation moves about a tenth of what the pump does: common practice, no source.',
+  bayConductance: 'Some 1.5 m² of warm engine at 10 W/(m² K): common practice, no source.',
+  chargeCoolerMass: 'An invented air-to-air core: common practice, no source. Weigh yours.',
+  chargeCoolerAir: 'Leaves the core a third of the way between the outside air and the charge: common practice, no source.',
+  railConductance: 'Two thin phenolic spacers with steel bolts: common practice, no source; the calculator for spacers gives yours.',
+  railCapacity: 'Two aluminium rails of half a kilogram each with 0.3 kg of fuel: common practice, no source.',
 } satisfies Reasons<typeof fields>

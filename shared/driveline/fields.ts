@@ -2,8 +2,8 @@ import { field } from '../build/field.ts'
 import { mm, percent, rpm } from '../quantity/si.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import {
-  axleMass, axleTorque, carMass, centreHeight, clampLoad, clampLoss, clutchTorque, drivenPlates, driveEfficiency, facingFriction, facingInnerDiameter,
-  facingOuterDiameter, finalDrive, gearboxTorque, gearRatio, inertia, ironMass, lockShare, ratingBasis, statedFlywheelSpeed, tyreGrip, tyreRadius, wheelbase,
+  axleMass, axleTorque, carMass, centreHeight, clampLoad, clampLoss, clutchTorque, dragAreaOf, drivenPlates, driveEfficiency, facingFriction, facingInnerDiameter,
+  facingOuterDiameter, finalDrive, gearboxTorque, gearRatio, inertia, ironMass, lockShare, ratingBasis, rollingResistanceOf, statedFlywheelSpeed, tyreGrip, tyreRadius, wheelbase,
   wheelInertia, wheelTorque,
 } from './quantities.ts'
 
@@ -44,4 +44,6 @@ export const rollingRadius = field('car.tyreRadius', tyreRadius, mm(310))
 export const grip = field('car.tyreGrip', tyreGrip, 1)
 export const centre = field('car.centreHeight', centreHeight, mm(480))
 export const base = field('car.wheelbase', wheelbase, mm(2450))
+export const dragArea = field('car.dragArea', dragAreaOf, 0.68)
+export const rollingResistance = field('car.rollingResistance', rollingResistanceOf, 0.015)
 export const wheels = field('car.wheelInertia', wheelInertia, 4)

@@ -93,3 +93,11 @@ export const speedInGear = quantity('Speed in gear', 'v', 'speed', [0, kmh(400)]
 export const axleTorque = quantity('Torque at the axle', 'M_d', 'torque', [100, 15000], 100)
 export const wheelTorque = quantity('Torque of one half-shaft', 'M_h', 'torque', [50, 12000], 50)
 export const gearboxTorque = quantity('Torque into the gearbox', 'M_g', 'torque', [5, 2000], 10)
+
+// Against the road and the air
+export const dragAreaOf = quantity('Drag area', 'c_w A', 'area', [0.3, 1.6], 0.03, { show: ['m²', 'in²'] })
+export const rollingResistanceOf = quantity('Rolling resistance', 'c_r', 'number', [0.006, 0.04], 0.002)
+export const roadForce = quantity('Force on the road', 'F', 'force', [-20000, 40000], 50)
+export const roadAcceleration = quantity('Acceleration of the car', 'a', 'acceleration', [-15, 15], 0.1, { show: ['m/s²', 'ft/s²'] })
+export const cornerRadius = quantity('Radius of a corner', 'R_k', 'length', [5, 1000], 2, { show: ['m', 'ft'] })
+export const roadGradient = quantity('Gradient of the road', 's', 'share', [percent(-25), percent(25)], percent(0.5))

@@ -88,6 +88,12 @@ export const words = {
   axleTorque: { means: 'Torque at the driven axle, both wheels together.', measure: 'Worked out; a hub dynamometer measures it.' },
   wheelTorque: { means: 'Torque in one half-shaft.', measure: 'Worked out; strain gauges measure it.' },
   gearboxTorque: { means: 'Torque at the input of the gearbox.', measure: 'Worked out from the engine’s torque and what the clutch holds.' },
+  dragAreaOf: { means: 'Drag coefficient times frontal area.', measure: 'Coast down from a high speed on a level road, both ways.' },
+  rollingResistanceOf: { means: 'Force that the rolling tyres take, over the weight on them.', measure: 'Pull the car on a level floor with a spring balance.' },
+  roadForce: { means: 'Force between tyres and road along it, or of the air against the car.', measure: 'Mass times acceleration, from a log.' },
+  roadAcceleration: { means: 'How fast the car gains speed.', measure: 'An accelerometer, or the slope of logged speed.' },
+  cornerRadius: { means: 'Radius of the line driven through a corner.', measure: 'A map, or speed squared over logged lateral acceleration.' },
+  roadGradient: { means: 'Rise of the road over its length.', measure: 'A level, or a map.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -127,4 +133,6 @@ export const reasons = {
   centre: 'An invented low car: common practice puts such cars between 0.45 and 0.55 m.',
   base: 'An invented coupé.',
   wheels: 'About 1 kg m² a wheel: common practice, no source.',
+  dragArea: 'A middling two-seater: common practice, no source.',
+  rollingResistance: 'Sporting tyres on asphalt: common practice, no source.',
 } satisfies Reasons<typeof fields>

@@ -23,3 +23,5 @@ export const exhaustGasConstant = constant('specific gas constant of rich exhaus
 export const enthalpyReference = constant('reference temperature of enthalpies', 'T_ref', 298.15, 'K', 'definition: 25 °C')
 export const airMolarMass = constant('molar mass of dry air', 'M_a', 0.02896546, 'kg/mol', 'CIPM-2007: Picard and others, Metrologia 45 (2008) 149, carbon dioxide at 400 µmol/mol')
 export const waterMolarMass = constant('molar mass of water', 'M_w', 0.01801528, 'kg/mol', 'CIPM-2007: Picard and others, Metrologia 45 (2008) 149')
+export const aluminiumSpecificHeat = constant('specific heat of aluminium', 'c_Al', 903, 'J/(kg K)', 'Incropera and others, 6th edition, table A.1: pure aluminium at 300 K; from memory')
+export const ironSpecificHeat = constant('specific heat of iron', 'c_Fe', 447, 'J/(kg K)', 'Incropera and others, 6th edition, table A.1: pure iron at 300 K; from memory')

@@ -1,11 +1,11 @@
 import { field } from '../build/field.ts'
-import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
-import { airSideShare, coreAir, flowExponent } from '../cooling/quantities.ts'
+import { bar, cm3, degC, kW, litre, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
+import { airSideShare, coreAir, flowExponent, warmedMass } from '../cooling/quantities.ts'
 import { shaftSpeed } from '../engine/quantities.ts'
 import {
   bearingLength, combustionRise, coolerDifference, diametralClearance, dilution, dischargeCoefficient, filmRatio, highShearViscosity,
   jetDiameter, jets, journalDiameter, mainOffset, mainSpacing, meteredPerTurn, oilDensity, oilCoolerHeat, oilFlow, oilGrade,
-  oilHole, oilPressure, oilPumpPerTurn, oilTemperature, peakGasPressure, pumpEfficiency, pumpSpeedRatio, sealDose, sealOiling,
+  oilHole, oilPressure, oilPumpPerTurn, oilTemperature, oilVolume, peakGasPressure, pumpEfficiency, pumpSpeedRatio, sealDose, sealOiling,
   surfaceRoughness, viscosityAt100, viscosityAt40, viscosityIndex,
 } from './quantities.ts'
 
@@ -60,4 +60,6 @@ export const coolerAirSide = field('oil.cooler.airSideShare', airSideShare, perc
 export const coolerAirExponent = field('oil.cooler.airExponent', flowExponent, 0.6, { label: 'Air-side flow exponent of the oil cooler' })
 export const coolerOilExponent = field('oil.cooler.oilExponent', flowExponent, 0.4, { label: 'Oil-side flow exponent of the oil cooler' })
 export const thermostat = field('oil.cooler.thermostat', oilTemperature, degC(80), { label: 'Oil thermostat opens' })
+export const volume = field('oil.volume', oilVolume, litre(5), { label: 'Oil in the engine, cooler and lines' })
+export const oilMetal = field('oil.metalMass', warmedMass, 20, { label: 'Iron that warms with the oil: rotors, shaft, sump' })
 export const temperatureLimit = field('oil.temperatureLimit', oilTemperature, degC(110), { label: 'Highest oil temperature you accept' })

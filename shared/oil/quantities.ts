@@ -86,3 +86,4 @@ export const oilSpecificHeat = quantity('Specific heat of oil', 'c_o', 'specific
 export const oilCoolerHeat = quantity('Rated heat of an oil cooler', 'Φ_o', 'power', [kW(2), kW(50)], kW(1), { show: ['kW', 'kW'] })
 export const coolerDifference = quantity('Oil in less air in', 'ΔT_i', 'temperatureDifference', [5, 150], 2)
 export const viscosityScale = quantity('Times as thick', 'k_ν', 'number', [0.05, 20], 0.05)
+export const oilVolume = quantity('Oil volume', 'V_o', 'volume', [0.002, 0.02], 0.0005, { show: ['L', 'US qt'] })

@@ -79,6 +79,7 @@ export const words = {
   oilCoolerHeat: { means: 'Heat that the oil cooler rejects at its rated flows and temperatures.', measure: 'From its maker, or from oil flow and the two oil temperatures on a steady run.' },
   coolerDifference: { means: 'Oil temperature into the cooler less air temperature into it.', measure: 'Two thermocouples.' },
   viscosityScale: { means: 'How many times the viscosity of the oil that is in now.', measure: 'Computed.' },
+  oilVolume: { means: 'All oil that goes round: sump, cooler, lines and filter.', measure: 'What goes in after draining engine and cooler.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -130,4 +131,6 @@ export const reasons = {
   coolerOilExponent: 'Oil in flat tubes with turbulators lies between laminar (a third) and turbulent (0.8): common practice, no source.',
   thermostat: 'A usual opening temperature of an oil thermostat: common practice, no source.',
   temperatureLimit: 'A usual ceiling for oil into the bearings: common practice, no source.',
+  volume: 'Sump, two lines and a cooler of a street engine: common practice, no source.',
+  oilMetal: 'Two rotors and their shaft of an invented engine: common practice, no source. Weigh yours.',
 } satisfies Reasons<typeof fields>
