@@ -128,7 +128,7 @@ export const quantityOf = (of: PointValue | Field): Quantity => {
   return of.shape
 }
 /** The quantity that a difference of two values is. */
-function differenceOf(q: Quantity): Quantity {
+export function differenceOf(q: Quantity): Quantity {
   if (q.kind === 'temperature') return { ...q, kind: 'temperatureDifference', show: ['K', 'Δ°F'] }
   if (q.kind === 'pressure' || q.kind === 'gaugePressure') return { ...q, kind: 'pressureDifference', show: [shownUnit(q).startsWith('bar') ? 'bar' : 'kPa', 'psi'] }
   return q

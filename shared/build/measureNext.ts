@@ -15,7 +15,7 @@ export type Worth = {
 }
 
 /** How many tolerance steps a number may be out, by where it came from. */
-const doubt = { measured: 1, maker: 2, common: 4, guess: 6 } as const
+export const doubt = { measured: 1, maker: 2, common: 4, guess: 6 } as const
 
 /**
  * Unknowns and guesses ranked by how much they move the worst margins; what one honest measurement would settle comes first.

@@ -43,7 +43,7 @@ export async function buildCommand(shop: Workshop, args: readonly string[], read
   }
 }
 
-async function sheetFrom(file: string, shop: Workshop, readFile: (path: string) => string): Promise<Sheet> {
+export async function sheetFrom(file: string, shop: Workshop, readFile: (path: string) => string): Promise<Sheet> {
   const linked = buildIn(file)
   if (linked) {
     const read = await readBuildCode(linked.code, shop.fields)
@@ -58,7 +58,7 @@ async function sheetFrom(file: string, shop: Workshop, readFile: (path: string) 
   return read.sheet
 }
 
-function setField(sheet: Sheet, text: string, shop: Workshop): Sheet {
+export function setField(sheet: Sheet, text: string, shop: Workshop): Sheet {
   const cut = text.indexOf('=')
   const path = text.slice(0, cut)
   const raw = text.slice(cut + 1)

@@ -2,7 +2,7 @@ import { registry } from '../registry.ts'
 
 /** What a discipline of the computation package is called, in the order of the chapters. */
 const names: Readonly<Record<string, string>> = {
-  engine: 'Engine and air', spark: 'Spark and electrics', boost: 'Turbo matching', fuel: 'Fuel', oil: 'Oil', cooling: 'Heat and cooling', driveline: 'Clutch and rotating parts', media: 'Air, gases and fluids', build: 'The coupled build',
+  engine: 'Engine and air', spark: 'Spark and electrics', boost: 'Turbo matching', fuel: 'Fuel', oil: 'Oil', cooling: 'Heat and cooling', driveline: 'Clutch and rotating parts', media: 'Air, gases and fluids', build: 'The coupled build', uncertainty: 'Chance and tolerances',
 }
 /** Cautions that fit every page of a discipline. */
 const cautionsOf: Readonly<Record<string, readonly string[]>> = {
@@ -10,7 +10,7 @@ const cautionsOf: Readonly<Record<string, readonly string[]>> = {
   cooling: ['hot-pressurised-coolant', 'hot-metal'], driveline: ['rotating-burst', 'lifting'],
 }
 /** Chapter of each discipline, by the id of its theme. */
-const themes: Readonly<Record<string, string>> = { boost: 'turbo', media: 'engine', build: 'start' }
+const themes: Readonly<Record<string, string>> = { boost: 'turbo', media: 'engine', build: 'start', uncertainty: 'start' }
 
 export type Discipline = { readonly id: string; readonly name: string; readonly theme: string; readonly cautions: readonly string[] }
 
