@@ -19,6 +19,7 @@ import backPressureBand from '../boost/backPressureBand.calc.ts'
 import engineOnMap from '../boost/engineOnMap.calc.ts'
 import hotSide from '../boost/hotSide.calc.ts'
 import wastegatePasses from '../boost/wastegatePasses.calc.ts'
+import deadTimes from '../fuel/deadTimes.calc.ts'
 import driverCurrent from '../fuel/driverCurrent.calc.ts'
 import fuelBlend from '../fuel/fuelBlend.calc.ts'
 import fuelPump from '../fuel/fuelPump.calc.ts'
@@ -78,7 +79,7 @@ export const allFields: ReadonlyMap<string, Field> = new Map(
 
 /** Calculations whose answers are values of the solved point, each after those it stands on. */
 export const chain = chainOf([
-  apexSealSpeed, endOfCompression, meanPressureAndConsumption, chargingBudget, coilCharge, actuatorHolds, actuatorOpens, backPressureBand, engineOnMap, hotSide, wastegatePasses, driverCurrent, fuelBlend, fuelPump, lineLoss, premixOil, railPressure, regulatorBypass, sessionFuel, twoStagePlan, vapourMargin, mainBearing, oilFilmViscosity, oilSupply, oilTemperature, rotorBearingGas, rotorBearingInertia, sealOil, shaftOilPressure, boilMargin, coolantTemperature, coolingAir, clutchCapacity, drivelineTorques,
+  apexSealSpeed, endOfCompression, meanPressureAndConsumption, chargingBudget, coilCharge, actuatorHolds, actuatorOpens, backPressureBand, engineOnMap, hotSide, wastegatePasses, deadTimes, driverCurrent, fuelBlend, fuelPump, lineLoss, premixOil, railPressure, regulatorBypass, sessionFuel, twoStagePlan, vapourMargin, mainBearing, oilFilmViscosity, oilSupply, oilTemperature, rotorBearingGas, rotorBearingInertia, sealOil, shaftOilPressure, boilMargin, coolantTemperature, coolingAir, clutchCapacity, drivelineTorques,
 ])
 
 /** Every link of the chain that is weighed. */

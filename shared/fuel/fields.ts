@@ -1,6 +1,7 @@
 import { field } from '../build/field.ts'
 import { bar, ccPerMin, degC, kPa, lPerH, litre, minutes, mm, ms, percent, um } from '../quantity/si.ts'
 import { lambda } from '../engine/quantities.ts'
+import { coilVoltage } from '../spark/quantities.ts'
 import {
   coilResistance, deadTime, driverCurrent, dutyLimit, ethanolShare, fittingLoss, flowShare, fuelDensity, fuelTemperature, fuelViscosity, handoverPressure,
   handoverWidth, heatingValue, hydrogenToCarbon, injectorFlow, injectorsPerDriver, injectorsPerRotor, lineBore, lineLength, nozzleDrop, premixOilDensity,
@@ -27,6 +28,10 @@ export const secondaryRatedDrop = field('fuel.secondary.ratedDrop', nozzleDrop, 
 export const secondaryDeadTime = field('fuel.secondary.deadTime', deadTime, ms(1), { label: 'Dead time of a secondary' })
 export const secondarySmallestPulse = field('fuel.secondary.smallestPulse', smallestPulse, ms(1.8), { label: 'Smallest repeatable pulse of a secondary' })
 export const secondariesPerRotor = field('fuel.secondary.perRotor', injectorsPerRotor, 1, { label: 'Secondaries per rotor' })
+export const deadTimeVoltage = field('fuel.deadTimeVoltage', coilVoltage, 13.8, { label: 'Voltage at which dead times are stated' })
+export const deadTimeLowVoltage = field('fuel.deadTimeLowVoltage', coilVoltage, 10, { label: 'Second, lower voltage at which they are stated' })
+export const primaryDeadTimeLow = field('fuel.primary.deadTimeLow', deadTime, ms(1.5), { label: 'Dead time of a primary at the lower voltage' })
+export const secondaryDeadTimeLow = field('fuel.secondary.deadTimeLow', deadTime, ms(1.65), { label: 'Dead time of a secondary at the lower voltage' })
 export const ratedFluidDensity = field('fuel.injector.ratedDensity', fuelDensity, 684, { label: 'Density of the fluid the injectors were rated with' })
 export const longestDuty = field('fuel.dutyLimit', dutyLimit, 1)
 export const handoverStart = field('fuel.handover.startPressure', handoverPressure, kPa(90), { label: 'Manifold pressure at which secondaries begin' })
@@ -50,6 +55,8 @@ export const linkFittings = field('fuel.link.fittings', fittingLoss, 4, { label:
 export const returnBore = field('fuel.return.bore', lineBore, mm(7.94), { label: 'Bore of the return' })
 export const returnLength = field('fuel.return.length', lineLength, 4, { label: 'Length of the return' })
 export const returnFittings = field('fuel.return.fittings', fittingLoss, 5, { label: 'Loss coefficients of fittings in the return, summed' })
+export const railBore = field('fuel.rail.bore', lineBore, mm(12), { label: 'Bore of the rails' })
+export const railSpacing = field('fuel.rail.spacing', lineLength, mm(170), { label: 'Distance between injectors in a rail' })
 export const roughness = field('fuel.lineRoughness', wallRoughness, um(1.5))
 export const layout = field('fuel.railLayout', railLayout, 'series')
 

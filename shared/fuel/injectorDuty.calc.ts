@@ -2,7 +2,7 @@ import { calculation, NoAnswer } from '../calculation/calculation.ts'
 import { at as engine } from '../engine/point.ts'
 import { closingTimeLeft } from './closingTimeLeft.ts'
 import { dutyOf } from './dutyOf.ts'
-import { primariesPerRotor, primaryDeadTime, primaryFlow, primaryRatedDrop, ratedFluidDensity } from './fields.ts'
+import { primariesPerRotor, primaryFlow, primaryRatedDrop, ratedFluidDensity } from './fields.ts'
 import { injectorFlowAt } from './injectorFlowAt.ts'
 import { injectorFlowOfFluid } from './injectorFlowOfFluid.ts'
 import { at } from './point.ts'
@@ -19,7 +19,7 @@ export default calculation({
   article: 'two-stages-idle-tip-in-hand-over',
   cautions: ['fuel-vapour', 'model-only'],
   in: {
-    ratedFlow: primaryFlow, ratedDrop: primaryRatedDrop, deadTime: primaryDeadTime, number: primariesPerRotor, ratedDensity: ratedFluidDensity,
+    ratedFlow: primaryFlow, ratedDrop: primaryRatedDrop, deadTime: at.primaryDeadTime, number: primariesPerRotor, ratedDensity: ratedFluidDensity,
     speed: engine.speed, drop: at.drop, density: at.density, fuel: at.fuelPerCharge,
   },
   out: { pulse: pulseWidth, duty: dutyCycle, closing: closingTime },

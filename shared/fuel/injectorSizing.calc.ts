@@ -1,7 +1,7 @@
 import { calculation, free, NoAnswer } from '../calculation/calculation.ts'
 import { idleManifoldPressure, siteAirPressure } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
-import { primaryDeadTime, primaryRatedDrop, primarySmallestPulse, ratedFluidDensity, regulatorRefers, regulatorSetting } from './fields.ts'
+import { primaryRatedDrop, ratedFluidDensity, regulatorRefers, regulatorSetting } from './fields.ts'
 import { longestPulseOf } from './longestPulseOf.ts'
 import { massFlowForPulse } from './massFlowForPulse.ts'
 import { nozzleDropOf } from './nozzleDropOf.ts'
@@ -20,7 +20,7 @@ export default calculation({
   article: 'two-stages-idle-tip-in-hand-over',
   cautions: ['fuel-vapour', 'knock', 'model-only'],
   in: {
-    idleFuel: free(fuelPerCharge, 13.3e-6, 'Fuel per charge at idle'), smallest: primarySmallestPulse, deadTime: primaryDeadTime, ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity,
+    idleFuel: free(fuelPerCharge, 13.3e-6, 'Fuel per charge at idle'), smallest: at.primarySmallestPulse, deadTime: at.primaryDeadTime, ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity,
     setting: regulatorSetting, reference: regulatorRefers, idleManifold: idleManifoldPressure, outside: siteAirPressure, drop: at.drop, density: at.density, fuel: at.fuelPerCharge, speed: engine.speed, duty: free(dutyLimit, 0.85, 'Share of a turn used at full load'),
   },
   out: { largest: role(injectorFlow, 'Q_max', 'Largest primary that still idles, per rotor'), needed: role(injectorFlow, 'Q_min', 'Rated flow needed, all injectors of one rotor') },

@@ -1,7 +1,7 @@
 import { pointValue } from '../build/pointValue.ts'
 import {
-  closingTime, driverCurrent, dutyCycle, fuelDensity, fuelFlow, fuelPerCharge, fuelVolumeFlow, linePressureLoss, nozzleDrop, premixOilFlow, pulseWidth,
-  pumpFlow, pumpPressure, railPressure, tankVolume, turnTime, vapourPressure,
+  closingTime, deadTime, driverCurrent, dutyCycle, fuelDensity, fuelFlow, fuelPerCharge, fuelVolumeFlow, linePressureLoss, nozzleDrop, premixOilFlow, pulseWidth,
+  pumpFlow, pumpPressure, railPressure, smallestPulse, tankVolume, turnTime, vapourPressure,
 } from './quantities.ts'
 
 /** What is found about fuel at one shaft speed: the first two by the coupled solve, the others by the links that follow it. */
@@ -19,6 +19,10 @@ export const at = {
   railPressure: pointValue('fuel.railPressure', railPressure),
   drop: pointValue('fuel.nozzleDrop', nozzleDrop),
   lastInjectorDrop: pointValue('fuel.lastInjectorDrop', nozzleDrop, 'Pressure across the last nozzle'),
+  primaryDeadTime: pointValue('fuel.primaryDeadTime', deadTime, 'Dead time of a primary at this voltage'),
+  secondaryDeadTime: pointValue('fuel.secondaryDeadTime', deadTime, 'Dead time of a secondary at this voltage'),
+  primarySmallestPulse: pointValue('fuel.primarySmallestPulse', smallestPulse, 'Smallest repeatable pulse of a primary at this voltage'),
+  secondarySmallestPulse: pointValue('fuel.secondarySmallestPulse', smallestPulse, 'Smallest repeatable pulse of a secondary at this voltage'),
   turnTime: pointValue('fuel.turnTime', turnTime),
   primaryPulse: pointValue('fuel.primaryPulse', pulseWidth, 'Pulse of a primary'),
   primaryDuty: pointValue('fuel.primaryDuty', dutyCycle, 'Duty of a primary'),

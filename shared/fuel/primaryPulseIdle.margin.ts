@@ -9,7 +9,7 @@ export default margin({
   article: 'two-stages-idle-tip-in-hand-over',
   over: 'idle',
   demand: at.primaryPulse,
-  capacity: primarySmallestPulse,
+  capacity: at.primarySmallestPulse,
   must: 'stay above',
   as: 'share',
   tight: 0.1,

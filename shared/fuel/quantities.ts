@@ -1,5 +1,5 @@
 import { choice, quantity } from '../quantity/quantity.ts'
-import { bar, ccPerMin, degC, kPa, lPerH, litre, minutes, mm, ms, percent, um } from '../quantity/si.ts'
+import { bar, ccPerMin, cm2, deg, degC, kPa, lPerH, litre, minutes, mm, MPa, ms, percent, um } from '../quantity/si.ts'
 
 // The fuel itself.
 export const ethanolShare = quantity('Ethanol share of the fuel by volume', 'x_e', 'share', [0, 1], percent(1))
@@ -39,6 +39,9 @@ export const stageShare = quantity('Share of a stage in the fuel', 'x_s', 'share
 export const handoverPressure = quantity('Manifold pressure at hand-over', 'p_h', 'pressure', [kPa(50), kPa(250)], kPa(2))
 export const handoverWidth = quantity('Width of a band of manifold pressure', 'Δp_h', 'pressureDifference', [kPa(2), kPa(100)], kPa(2))
 
+export const stageFault = quantity('What keeps the stages from their work', 'F', 'number', [0, 4], 1, { whole: true })
+export const loadMoves = choice('Load is', { rising: 'rising', falling: 'falling' })
+
 // Lines, rails and regulator.
 export const lineBore = quantity('Bore of a fuel line', 'd', 'length', [mm(3), mm(25)], mm(0.2), { reads: 'dash' })
 export const lineLength = quantity('Length of a fuel line', 'l', 'length', [mm(50), mm(12000)], mm(50), { show: ['m', 'ft'] })
@@ -77,3 +80,36 @@ export const premixRatio = quantity('Fuel to oil by volume', 'r_o', 'number', [2
 export const oilDose = quantity('Volume of oil to add', 'V_o', 'volume', [0, litre(5)], litre(0.01), { show: ['cm³', 'US fl oz'] })
 export const premixOilDensity = quantity('Density of premix oil', 'ρ_o', 'density', [800, 1000], 5)
 export const premixOilFlow = quantity('Oil carried by the fuel', 'm_o', 'massFlow', [0, 3e-3], 1e-5, { show: ['g/min', 'g/min'] })
+
+// Spread and the wall film.
+export const fuelSpread = quantity('Spread of fuel to either side', 's', 'share', [0, percent(25)], percent(0.5))
+export const fuelChange = quantity('Change of fuel as a share', 'δ', 'share', [percent(-50), percent(50)], percent(0.5))
+export const wallShare = quantity('Share of the fuel that wets the wall', 'X', 'share', [0, percent(95)], percent(5))
+export const wallTime = quantity('Settling time of the wall film', 'τ', 'time', [0, 5], ms(50), { show: ['s', 's'] })
+export const filmFuel = quantity('Fuel in the film on the wall', 'm_w', 'mass', [0, 5e-3], 5e-6, { show: ['mg', 'mg'] })
+
+// Waves, hoses and their routes.
+export const fuelBulkModulus = quantity('Bulk modulus of the fuel', 'K', 'stress', [MPa(300), MPa(2500)], MPa(50))
+export const wallModulus = quantity('Elastic modulus of the wall of a line', 'E', 'stress', [MPa(5), MPa(210000)], MPa(10))
+export const hoseWall = quantity('Wall of a line', 'e', 'length', [mm(0.5), mm(8)], mm(0.1))
+export const hoseSwelling = quantity('Swelling of a line with pressure', 'C', 'swelling', [0, 1e-6], 1e-10)
+export const waveSpeed = quantity('Speed of a pressure wave', 'a', 'speed', [50, 1600], 10)
+export const echo = quantity('Time of a pressure event', 't_e', 'time', [ms(0.05), ms(50)], ms(0.05))
+export const pressurePulse = quantity('Pressure pulse', 'Δp_J', 'pressureDifference', [0, bar(20)], kPa(5), { show: ['kPa', 'psi'] })
+export const pulseShare = quantity('Share of the sudden pulse', 'x_c', 'share', [0, 1], percent(5))
+export const hoseKind = choice('Kind of hose', { rubber: 'rubber with one wire braid (MIL-H-8794)', other: 'another, by its maker' })
+export const bendRadius = quantity('Bend radius', 'r', 'length', [mm(20), mm(600)], mm(5))
+export const turnedAngle = quantity('Angle turned', 'α', 'angle', [0, deg(1080)], deg(10))
+export const hoseSlack = quantity('Shortening of a hose under pressure', 'x_h', 'share', [0, percent(10)], percent(1))
+export const bendReserveOf = quantity('Reserve of a bend radius', 'x_b', 'share', [-0.9, 5], percent(5))
+
+// Heat, tank, filter and surge pot.
+export const fuelSpecificHeat = quantity('Specific heat of the fuel', 'c_f', 'specificHeat', [1800, 2700], 50)
+export const fuelRise = quantity('Warming of the fuel', 'ΔT_f', 'temperatureDifference', [0, 80], 1)
+export const tankConductance = quantity('Heat loss of the tank', 'UA_t', 'conductance', [0.5, 100], 1)
+export const tankDistance = quantity('Distance', 's', 'distance', [0, 1.5e6], 5000)
+export const distanceFuel = quantity('Fuel over distance', 'V_s', 'volumePerDistance', [2e-8, 2e-6], 2e-9)
+export const filterOpen = quantity('Share of a filter that is open', 'x_a', 'share', [percent(2), 1], percent(5))
+export const filterArea = quantity('Area of the medium of a filter', 'A_f', 'area', [cm2(10), cm2(5000)], cm2(10))
+export const faceSpeed = quantity('Face speed of a filter', 'v_f', 'speed', [0, 0.2], 1e-4, { show: ['mm/s', 'mm/s'] })
+export const starvedTime = quantity('Time without feed', 't_0', 'time', [0.2, 60], 0.5, { show: ['s', 's'] })

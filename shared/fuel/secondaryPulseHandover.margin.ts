@@ -9,7 +9,7 @@ export default margin({
   article: 'two-stages-idle-tip-in-hand-over',
   over: 'sweep',
   demand: at.secondaryPulseAtHandover,
-  capacity: secondarySmallestPulse,
+  capacity: at.secondarySmallestPulse,
   must: 'stay above',
   as: 'share',
   tight: 0.1,

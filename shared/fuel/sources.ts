@@ -14,4 +14,8 @@ export const sources = {
   'swamee-jain-1976': { author: 'P. K. Swamee and A. K. Jain', title: 'Explicit equations for pipe-flow problems', year: '1976', place: 'Journal of the Hydraulics Division 102 (5), 657-664', seen: 'carried by a reference library' },
   'white-fluid': { author: 'F. M. White', title: 'Fluid Mechanics', year: '2011', place: 'McGraw-Hill, seventh edition', seen: 'from memory' },
   'faa-ac43': { author: 'US Federal Aviation Administration', title: 'AC 43.13-1B: Acceptable Methods, Techniques, and Practices', year: '1998', place: 'table 9-3 (MIL-H-8794 hose)', seen: 'confirmed by search' },
+  'aquino-1981': { author: 'C. F. Aquino', title: 'Transient A/F Control Characteristics of the 5 Liter Central Fuel Injection Engine', year: '1981', place: 'SAE 810494', seen: 'from memory' },
+  'iso-gum': { author: 'ISO and IEC', title: 'Guide 98-3: Guide to the expression of uncertainty in measurement', year: '2008', place: 'section 5.1', seen: 'from memory' },
+  'wylie-streeter': { author: 'E. B. Wylie and V. L. Streeter', title: 'Fluid Transients in Systems', year: '1993', place: 'chapters 1 and 2', seen: 'confirmed by search' },
+  'darcy-1856': { author: 'H. Darcy', title: 'Les fontaines publiques de la ville de Dijon', year: '1856', place: 'note D', seen: 'from memory' },
 } as const satisfies Sources

@@ -10,7 +10,7 @@ export const about = {
     coefficient: dischargeCoefficient, density: oilDensity,
   },
   out: role(leakageFactor, 'G_h', 'Leakage factor by the reading'),
-  equation: '(ideal - coefficient * area * sqrt(2 * reading / density)) * viscosity / reading',
+  equation: 'ideal * max(0, 1 - coefficient * area * sqrt(2 * reading / density) / ideal) * viscosity / reading',
   sample: { reading: [0.5e5, 10e5], ideal: [1e-3, 2e-3], area: [1e-6, 20e-6] },
   source: ['derived', 'the balance of the pressure without relief, solved for the leakage'],
   notes: 'For a reading below the relief setting: above it the valve, not the gaps, decides. Where the holes alone would pass more than the pump gives, the gaps are taken as closed.',

@@ -47,6 +47,7 @@ export const kinds = {
   expansion: kind('a coefficient of expansion', d(0, 0, 0, -1), '1e-6/K'),
   inertia: kind('a moment of inertia', d(2, 1), 'kg m²', 'lb ft²'),
   unbalance: kind('an unbalance', d(1, 1), 'g mm', 'oz in'),
+  swelling: kind('a swelling with pressure', d(1, -1, 2), '%/bar'),
   stiffness: kind('a stiffness', d(0, 1, -2), 'N/mm', 'lbf/in'),
   voltage: kind('a voltage', d(2, 1, -3, 0, -1), 'V'),
   current: kind('a current', d(0, 0, 0, 0, 1), 'A'),

@@ -10,8 +10,8 @@ const first: Readonly<Record<string, readonly string[]>> = {
     'boost.actuator.firstMovement', 'boost.actuator.fullTravel', 'boost.coolerRatedFlow', 'boost.coolerRatedEffectiveness', 'boost.maxChargeTemperature', 'boost.maxBackPressureRatio', 'boost.hotMaterial', 'boost.hotSideLimit',
   ],
   fuel: [
-    'fuel.ethanolShare', 'fuel.primary.perRotor', 'fuel.primary.ratedFlow', 'fuel.primary.ratedDrop', 'fuel.primary.deadTime', 'fuel.primary.smallestPulse',
-    'fuel.secondary.perRotor', 'fuel.secondary.ratedFlow', 'fuel.secondary.ratedDrop', 'fuel.secondary.deadTime', 'fuel.secondary.smallestPulse', 'fuel.handover.startPressure', 'fuel.handover.width',
+    'fuel.ethanolShare', 'fuel.primary.perRotor', 'fuel.primary.ratedFlow', 'fuel.primary.ratedDrop', 'fuel.primary.deadTime', 'fuel.primary.deadTimeLow', 'fuel.primary.smallestPulse',
+    'fuel.secondary.perRotor', 'fuel.secondary.ratedFlow', 'fuel.secondary.ratedDrop', 'fuel.secondary.deadTime', 'fuel.secondary.deadTimeLow', 'fuel.deadTimeVoltage', 'fuel.deadTimeLowVoltage', 'fuel.secondary.smallestPulse', 'fuel.handover.startPressure', 'fuel.handover.width',
     'fuel.regulator.setting', 'fuel.regulator.reference', 'fuel.pump.number', 'fuel.pump.ratedFlow', 'fuel.pump.ratedPressure', 'fuel.pump.secondFlow', 'fuel.pump.secondPressure',
     'fuel.feed.bore', 'fuel.feed.length', 'fuel.return.bore', 'fuel.return.length', 'fuel.railLayout', 'fuel.tank.volume', 'fuel.premix.share',
   ],
