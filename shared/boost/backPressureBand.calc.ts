@@ -4,8 +4,9 @@ import { at as engine } from '../engine/point.ts'
 import { exhaustHeatRatio } from '../media/exhaustHeatRatio.ts'
 import { exhaustSpecificHeat } from '../media/exhaustSpecificHeat.ts'
 import { at } from './point.ts'
-import { turbineCapacity, turbineEfficiencyBandOf, turbineEfficiencyOf, turboMechanicalEfficiency } from './fields.ts'
+import { turbineCapacity, turbineEfficiencyBandOf, turbineEfficiencyOf, turboMechanicalEfficiency, turbosFitted } from './fields.ts'
 import { backPressureRatio } from './backPressureRatio.ts'
+import { capacityOfAll } from './capacityOfAll.ts'
 import { turbineBalancePressure } from './turbineBalancePressure.ts'
 import { turbineEfficiencyBand } from './turbineEfficiencyBand.ts'
 import { turbinePowerAsked } from './turbinePowerAsked.ts'
@@ -14,12 +15,13 @@ export default calculation({
   id: 'back-pressure-band', title: 'Band of the back-pressure ratio', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'model-only'],
   asks: 'Between what values does the back-pressure ratio lie, when turbine efficiency is not known exactly?',
   in: {
-    compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, band: turbineEfficiencyBandOf, flowCapacity: turbineCapacity,
+    compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, band: turbineEfficiencyBandOf, each: turbineCapacity, turbos: turbosFitted,
     inletTemperature: cooling.exhaustTemperature, outletPressure: at.turbineOutletPressure, manifold: engine.manifold,
   },
   out: { low: at.backPressureRatioLow, high: at.backPressureRatioHigh },
   curve: ['band', 'high'],
-  answer({ compressor, mechanicalEfficiency, efficiency, band, flowCapacity, inletTemperature, outletPressure, manifold }) {
+  answer({ compressor, mechanicalEfficiency, efficiency, band, each, turbos, inletTemperature, outletPressure, manifold }) {
+    const flowCapacity = capacityOfAll({ each, turbos })
     const specificHeat = exhaustSpecificHeat({ temperature: inletTemperature })
     const heatRatio = exhaustHeatRatio({ specificHeat })
     const power = turbinePowerAsked({ compressor, mechanicalEfficiency })

@@ -6,6 +6,7 @@ import { actualSpeed } from './actualSpeed.ts'
 import { chokeMargin } from './chokeMargin.ts'
 import { compressorAt } from './compressorAt.ts'
 import { correctedSpeed } from './correctedSpeed.ts'
+import { overLowestLine } from './overLowestLine.ts'
 import { speedMargin } from './speedMargin.ts'
 import { surgeMargin } from './surgeMargin.ts'
 import { topLineSpeed } from './topLineSpeed.ts'
@@ -16,25 +17,26 @@ export default calculation({
   in: {
     map: compressorMapOf, topSpeed: optional(topSpeed), temperature: siteAirTemperature, flow: at.correctedFlow, ratio: at.pressureRatio, speed: at.compressorSpeed,
   },
-  out: { 
-    surgeFlow: at.surgeFlow, chokeFlow: at.chokeFlow, surgeMargin: at.surgeMargin, chokeMargin: at.chokeMargin, correctedSpeed: at.correctedSpeed,
-    speedLimit: at.speedLimit, topSpeedShare: at.topSpeedShare, estimated: at.estimated,
+  out: {
+    surgeMargin: at.surgeMargin, chokeMargin: at.chokeMargin, topSpeedShare: at.topSpeedShare, overLowest: at.overLowestLine,
+    surgeFlow: at.surgeFlow, chokeFlow: at.chokeFlow, correctedSpeed: at.correctedSpeed, speedLimit: at.speedLimit,
   },
   curve: ['flow', 'surgeMargin'],
   answer({ map, topSpeed: limit, temperature, flow, ratio, speed }) {
     const { referenceTemperature } = map
-    const { surgeFlow, chokeFlow, outside, estimated } = compressorAt({ map, flow, ratio })
+    const place = compressorAt({ map, flow, ratio })
+    const { surgeFlow, chokeFlow, outside } = place
     if (outside === 1) throw new NoAnswer('surge', 'This point lies left of the surge line: the compressor cannot hold it.')
     if (outside === 2) throw new NoAnswer('choke', 'This point lies right of the choke line: the compressor cannot pass that flow.')
     if (outside === 3) throw new NoAnswer('compressor-overspeed', 'This point lies above the top speed line of the map: nothing is known there.')
     const speedLimit = limit ?? actualSpeed({ corrected: topLineSpeed({ map }), temperature, referenceTemperature })
     return {
-      surgeFlow, chokeFlow, surgeMargin: surgeMargin({ flow, surgeFlow }), chokeMargin: chokeMargin({ flow, chokeFlow }),
-      correctedSpeed: correctedSpeed({ speed, temperature, referenceTemperature }), speedLimit, topSpeedShare: speedMargin({ speed, limit: speedLimit }), estimated,
+      surgeMargin: surgeMargin({ flow, surgeFlow }), chokeMargin: chokeMargin({ flow, chokeFlow }), topSpeedShare: speedMargin({ speed, limit: speedLimit }),
+      overLowest: overLowestLine({ map, speed: place.speed }), surgeFlow, chokeFlow, correctedSpeed: correctedSpeed({ speed, temperature, referenceTemperature }), speedLimit,
     }
   },
-  says: ({ estimated }) => estimated === 1
-    ? 'Below the lowest speed line the map is an estimate: about {surgeMargin} more flow than at surge, {chokeMargin} short of choke.'
+  says: ({ overLowest }) => overLowest < 1
+    ? 'At {overLowest} of the speed of the lowest line the map is an estimate: about {surgeMargin} more flow than at surge, {chokeMargin} short of choke.'
     : 'At a ratio of {ratio} the compressor passes {surgeMargin} more than at surge and could pass {chokeMargin} more before the right edge. Its shaft turns at {topSpeedShare} of what is permitted.',
   leavesOut: 'Pulsing flow, which makes a compressor surge earlier; bends before the compressor; the map’s own errors.',
 })

@@ -5,7 +5,7 @@ import { kPa } from '../quantity/si.ts'
 import { type Kind } from '../quantity/kinds.ts'
 import {
   bypassShare, compressorEfficiency, correctedFlow, correctedSpeed, flowMargin, gasFlow, gasPressure, gasTemperature, pressureRatio, speedShare, turboPower,
-  turboSpeed, estimatedOnMap, actuatorPressure, turbineInletTemperature,
+  turboSpeed, speedOverLowestLine, actuatorPressure, turbineInletTemperature,
 } from './quantities.ts'
 
 /** The same quantity where its place in the chain narrows what it can sensibly be. */
@@ -35,7 +35,7 @@ export const at = {
   correctedSpeed: pointValue('boost.correctedSpeed', correctedSpeed),
   speedLimit: pointValue('boost.speedLimit', role(turboSpeed, 'n_max', 'Highest permitted turbocharger speed')),
   topSpeedShare: pointValue('boost.topSpeedShare', speedShare),
-  estimated: pointValue('boost.estimated', estimatedOnMap),
+  overLowestLine: pointValue('boost.overLowestLine', speedOverLowestLine),
   wastegateCapacity: pointValue('boost.wastegateCapacity', role(gasFlow, 'm_max', 'What the wastegate passes wide open')),
   bypassShare: pointValue('boost.bypassShare', bypassShare),
   actuatorHeld: pointValue('boost.actuatorHeld', role(actuatorPressure, 'p_h', 'Boost up to which the actuator can keep the wastegate shut')),

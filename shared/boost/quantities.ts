@@ -1,6 +1,6 @@
 import { choice, curveOf, mapOf, quantity } from '../quantity/quantity.ts'
 import { boostPressure, shaftSpeed } from '../engine/quantities.ts'
-import { cm2, degC, kPa, kW, mm, percent, rpm } from '../quantity/si.ts'
+import { cm2, deg, degC, kPa, kW, mm, percent, rpm } from '../quantity/si.ts'
 
 export const pressureRatio = quantity('Pressure ratio', 'π', 'number', [1, 4.5], 0.03)
 export const expansionRatio = quantity('Expansion ratio', 'π_t', 'number', [1, 5], 0.05)
@@ -16,9 +16,11 @@ export const compressorEfficiency = quantity('Compressor efficiency', 'η_c', 's
 export const turbineEfficiency = quantity('Turbine efficiency', 'η_t', 'share', [0.3, 0.85], percent(3))
 export const mechanicalEfficiency = quantity('Mechanical efficiency of the turbocharger', 'η_m', 'share', [0.85, 1], percent(1))
 export const turboPower = quantity('Power on the turbocharger shaft', 'P_t', 'power', [kW(0.05), kW(200)], kW(0.5))
+export const turboCount = quantity('Number of turbochargers side by side', 'z_t', 'number', [1, 2], 1, { whole: true })
 export const compressorMap = mapOf('Compressor map')
 export const outsideMap = quantity('Where outside the map', 'o', 'number', [0, 3], 1, { whole: true })
 export const estimatedOnMap = quantity('Below the lowest speed line', 'b', 'number', [0, 1], 1, { whole: true })
+export const speedOverLowestLine = quantity('Speed over that of the lowest line', 'n_c/n_l', 'share', [0.05, 4], percent(3))
 export const flowMargin = quantity('Flow margin on the map', 'S', 'share', [-0.9, 5], percent(3))
 export const speedShare = quantity('Turbocharger speed over its limit', 'ν', 'share', [0, 1.5], percent(2))
 
@@ -50,3 +52,26 @@ export const hotMaterial = choice('Material of the hot side', {
   'stainless-304': 'stainless steel, type 304', 'stainless-316': 'stainless steel, type 316', 'stainless-321': 'stainless steel, type 321', 'stainless-347': 'stainless steel, type 347',
   'stainless-309': 'stainless steel, type 309', 'stainless-310': 'stainless steel, type 310', 'ferritic-409': 'stainless steel, type 409', 'ferritic-430': 'stainless steel, type 430',
 })
+
+// Ducts and filters.
+export const ductBore = quantity('Bore of a duct', 'd', 'length', [mm(20), mm(150)], mm(0.5))
+export const ductRun = quantity('Straight length of a duct', 'l', 'length', [0, 12], 0.05, { show: ['m', 'ft'] })
+export const bendCount = quantity('Number of bends', 'z_b', 'number', [0, 20], 1, { whole: true })
+export const bendAngle = quantity('Angle of a bend', 'θ_b', 'angle', [deg(5), deg(180)], deg(5))
+export const bendRadius = quantity('Bend radius over bore', 'r/d', 'number', [0.6, 10], 0.1)
+export const bendLoss = quantity('Loss of a bend in velocity heads', 'ζ_b', 'number', [0, 6], 0.05)
+export const gasSpeed = quantity('Speed of a gas', 'v', 'speed', [0.05, 400], 1)
+export const filterArea = quantity('Area of a filter', 'A_f', 'area', [50e-4, 3], 10e-4, { show: ['cm²', 'in²'] })
+export const filterExponent = quantity('Exponent of a filter’s loss', 'n_f', 'number', [1, 2], 0.05)
+
+// Shut throttle.
+export const reserveShare = quantity('Share kept in reserve', 'x_r', 'share', [0, 1], percent(5))
+export const pipeVolume = quantity('Volume of the boost pipes', 'V_b', 'volume', [0.5e-3, 60e-3], 0.5e-3, { show: ['L', 'in³'] })
+export const shortTime = quantity('Time until surge', 't_s', 'time', [0, 0.5], 5e-3)
+
+// Hot metal.
+export const metalTemperature = quantity('Temperature of a metal', 'T_m', 'temperature', [degC(20), degC(1050)], 25)
+export const coldTemperature = quantity('Temperature when fitted', 'T_c', 'temperature', [degC(-20), degC(50)], 5)
+export const hotExpansion = quantity('Mean expansion of a hot metal', 'α_h', 'expansion', [8e-6, 25e-6], 0.5e-6)
+export const hotLength = quantity('Length of a hot part', 'l_h', 'length', [mm(10), mm(1500)], mm(1))
+export const hotGrowth = quantity('Growth of a hot part', 'Δl', 'length', [mm(-5), mm(30)], mm(0.1))

@@ -5,8 +5,9 @@ import { backPressureRatio as backPressureRatioOf } from '../engine/quantities.t
 import { exhaustHeatRatio } from '../media/exhaustHeatRatio.ts'
 import { exhaustSpecificHeat } from '../media/exhaustSpecificHeat.ts'
 import { at } from './point.ts'
-import { turbineCapacity, turbineEfficiencyOf, turboMechanicalEfficiency } from './fields.ts'
+import { turbineCapacity, turbineEfficiencyOf, turboMechanicalEfficiency, turbosFitted } from './fields.ts'
 import { backPressureRatio } from './backPressureRatio.ts'
+import { capacityOfAll } from './capacityOfAll.ts'
 import { expansionRatio } from './expansionRatio.ts'
 import { turbineBalancePressure } from './turbineBalancePressure.ts'
 import { turbineFlow } from './turbineFlow.ts'
@@ -17,12 +18,13 @@ export default calculation({
   id: 'turbine-balance', title: 'Pressure the turbine asks for', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'What pressure before the turbine drives the compressor, and how much exhaust does that take?',
   in: {
-    compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, flowCapacity: turbineCapacity,
+    compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, each: turbineCapacity, turbos: turbosFitted,
     inletTemperature: cooling.exhaustTemperature, outletPressure: at.turbineOutletPressure, manifold: engine.manifold,
   },
   out: { inletPressure: gasPressure, expansion: ratioOf, flow: gasFlow, ratio: backPressureRatioOf },
   curve: ['efficiency', 'inletPressure'],
-  answer({ compressor, mechanicalEfficiency, efficiency, flowCapacity, inletTemperature, outletPressure, manifold }) {
+  answer({ compressor, mechanicalEfficiency, efficiency, each, turbos, inletTemperature, outletPressure, manifold }) {
+    const flowCapacity = capacityOfAll({ each, turbos })
     const specificHeat = exhaustSpecificHeat({ temperature: inletTemperature })
     const heatRatio = exhaustHeatRatio({ specificHeat })
     const power = turbinePowerAsked({ compressor, mechanicalEfficiency })

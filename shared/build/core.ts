@@ -25,6 +25,7 @@ import { coolerEffectiveness } from '../boost/coolerEffectiveness.ts'
 import { correctedFlow } from '../boost/correctedFlow.ts'
 import { exhaustFlow } from '../boost/exhaustFlow.ts'
 import { expansionRatio } from '../boost/expansionRatio.ts'
+import { flowOfOne } from '../boost/flowOfOne.ts'
 import { flowPressureLoss } from '../boost/flowPressureLoss.ts'
 import { pressureAfterLoss } from '../boost/pressureAfterLoss.ts'
 import { pressureBeforeLoss } from '../boost/pressureBeforeLoss.ts'
@@ -65,7 +66,7 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
   const coolerLoss = flowPressureLoss({ coefficient: b.coolerLoss, flow: air, density })
   const outlet = pressureBeforeLoss({ after: manifold, loss: coolerLoss })
   const compressorRatio = pressureRatio({ outlet, inlet })
-  const corrected = correctedFlow({ flow: air, temperature: b.airTemperature, pressure: inlet, referenceTemperature: b.map.referenceTemperature, referencePressure: b.map.referencePressure })
+  const corrected = correctedFlow({ flow: flowOfOne({ flow: air, turbos: b.turbos }), temperature: b.airTemperature, pressure: inlet, referenceTemperature: b.map.referenceTemperature, referencePressure: b.map.referencePressure })
   const place = compressorAt({ map: b.map, flow: corrected, ratio: compressorRatio })
   const outletTemperature = compressorOutletTemperature({ inletTemperature: b.airTemperature, ratio: compressorRatio, efficiency: place.efficiency })
   const compressor = compressorPower({ flow: air, inletTemperature: b.airTemperature, outletTemperature })

@@ -7,6 +7,7 @@ import { ottoEfficiency } from '../engine/ottoEfficiency.ts'
 import { saturationPressure } from '../media/saturationPressure.ts'
 import { vapourPressure } from '../media/vapourPressure.ts'
 import { vapourShare } from '../media/vapourShare.ts'
+import { capacityOfAll } from '../boost/capacityOfAll.ts'
 import { blendHeatingValue } from '../fuel/blendHeatingValue.ts'
 import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
 import { airHeatRatio } from '../formula/constants.ts'
@@ -21,7 +22,7 @@ export const corePaths = [
   'engine.veBackPressureRatio', 'engine.overlapFactor', 'engine.quality', 'engine.frictionConstant', 'engine.frictionSlope', 'engine.lambdaCurve',
   'fuel.ethanolShare', 'fuel.petrol.density', 'fuel.petrol.hydrogenToCarbon', 'fuel.petrol.heatingValue',
   'cooling.coolantShare', 'cooling.oilShare', 'cooling.surfaceShare', 'cooling.exhaustBand',
-  'boost.target', 'boost.compressorMap', 'boost.inletLoss', 'boost.coolerLoss', 'boost.coolerRatedFlow', 'boost.coolerRatedEffectiveness', 'boost.mechanicalEfficiency',
+  'boost.target', 'boost.compressorMap', 'boost.turbos', 'boost.inletLoss', 'boost.coolerLoss', 'boost.coolerRatedFlow', 'boost.coolerRatedEffectiveness', 'boost.mechanicalEfficiency',
   'boost.turbineCapacity', 'boost.turbineEfficiency', 'boost.exhaustLoss', 'idle.speed', 'idle.manifoldPressure', 'idle.lambda', 'idle.chargeTemperature', 'idle.volumetricEfficiency',
 ] as const
 const geometryPaths = ['engine.generatingRadius', 'engine.eccentricity', 'engine.width', 'engine.shift'] as const
@@ -72,7 +73,9 @@ export function givenFrom(fields: FieldValues) {
     coolerRatedFlow: number('boost.coolerRatedFlow'),
     coolerRatedEffectiveness: number('boost.coolerRatedEffectiveness'),
     mechanicalEfficiency: number('boost.mechanicalEfficiency'),
-    turbineCapacity: number('boost.turbineCapacity'),
+    turbos: number('boost.turbos'),
+    /** Of all turbines together. */
+    turbineCapacity: capacityOfAll({ each: number('boost.turbineCapacity'), turbos: number('boost.turbos') }),
     turbineEfficiency: number('boost.turbineEfficiency'),
     exhaustLoss: number('boost.exhaustLoss'),
     idle: {

@@ -1,5 +1,6 @@
 import { calculation } from '../calculation/calculation.ts'
 import { role } from '../quantity/quantity.ts'
+import { apexPathPerTurn } from './apexPathPerTurn.ts'
 import { apexSealMeanSpeed } from './apexSealMeanSpeed.ts'
 import { apexSealSpeedRange } from './apexSealSpeedRange.ts'
 import { engineEccentricity, engineGeneratingRadius, engineRotorMass, engineShift } from './fields.ts'
@@ -15,7 +16,7 @@ export default calculation({
   curve: ['speed', 'highest'],
   answer({ speed, generatingRadius, eccentricity, shift, mass }) {
     const { highest, lowest } = apexSealSpeedRange({ generatingRadius, eccentricity, shift, speed })
-    return { highest, lowest, mean: apexSealMeanSpeed({ generatingRadius, eccentricity, shift, speed }), load: rotorLoad({ mass, eccentricity, speed }) }
+    return { highest, lowest, mean: apexSealMeanSpeed({ perTurn: apexPathPerTurn({ generatingRadius, eccentricity, shift }), speed }), load: rotorLoad({ mass, eccentricity, speed }) }
   },
   says: () => 'At {speed} an apex seal slides at {mean} on average, {highest} across the long axis and {lowest} at the waist, and each rotor pulls on its journal with {load}. Load grows with the square of speed: half as fast again is more than twice the pull.',
   leavesOut: 'Bounce of the seal, gas behind it, and gas load on the rotor.',

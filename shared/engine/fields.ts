@@ -1,9 +1,10 @@
 import { field } from '../build/field.ts'
-import { cm3, degC, kPa, mm, percent, rpm } from '../quantity/si.ts'
+import { dischargeCoefficient } from '../boost/quantities.ts'
+import { cm3, deg, degC, kPa, mm, percent, rpm } from '../quantity/si.ts'
 import {
   airPressure, airTemperature, backPressureRatio, chargeTemperature, compressionExponent, compressionRatio, describedBy, displacement, eccentricity, flankGap, frictionConstant, frictionSlope, generatingRadius,
-  housingWidth, humidity, indicatedQuality, lambda, lambdaCurve, manifoldPressure, overlapFactor, parallelShift, plugVolume, recessVolume, rotorMass, rotors, shaftSpeed, veCurve,
-  volumetricEfficiency,
+  housingWidth, humidity, indicatedQuality, lambda, lambdaCurve, manifoldPressure, overlapFactor, parallelShift, plateAngle, plugVolume, recessVolume, rotorMass, rotors, shaftSpeed, throttleBore,
+  throttlePosition, throttleShaft, veCurve, volumetricEfficiency,
 } from './quantities.ts'
 
 // The air outside.
@@ -42,6 +43,13 @@ export const engineLambdaCurve = field('engine.lambdaCurve', lambdaCurve, {
 })
 export const engineCompressionExponent = field('engine.compressionExponent', compressionExponent, 1.32)
 export const engineMapSensorMax = field('engine.mapSensorMax', manifoldPressure, null, { label: 'Highest pressure the manifold sensor reads' })
+
+// The throttle.
+export const engineThrottlePosition = field('engine.throttle.position', throttlePosition, 1)
+export const engineThrottleBore = field('engine.throttle.bore', throttleBore, mm(75))
+export const engineThrottleShaft = field('engine.throttle.shaft', throttleShaft, mm(9))
+export const engineThrottleClosed = field('engine.throttle.closedAngle', plateAngle, deg(6), { label: 'Angle of the shut throttle plate' })
+export const engineThrottleDischarge = field('engine.throttle.discharge', dischargeCoefficient, 0.85, { label: 'Discharge coefficient of the throttle' })
 
 // Idle, a point of its own.
 export const idleSpeed = field('idle.speed', shaftSpeed, rpm(900), { label: 'Idle speed' })

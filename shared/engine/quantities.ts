@@ -69,3 +69,35 @@ export const compressionExponent = quantity('Exponent of compression', 'n_c', 'n
 // Curves.
 export const veCurve = curveOf('Volumetric efficiency over shaft speed', shaftSpeed, volumetricEfficiency)
 export const lambdaCurve = curveOf('Lambda over manifold pressure', manifoldPressure, lambda)
+
+// The seal's way, and the rotors' pull.
+export const sealPathPerTurn = quantity('Path of an apex seal in a shaft turn', 's_1', 'length', [mm(100), mm(500)], mm(0.1))
+export const sealPathOverRoad = quantity('Seal path over road', 's_s/s', 'number', [0.05, 4], 0.005)
+export const drivenDistance = quantity('Distance driven', 's', 'distance', [100, 1e9], 100)
+export const timesWeight = quantity('Load in weights of the part', 'F/G', 'number', [1, 3000], 10)
+export const rotorSpacing = quantity('Distance between the middles of two rotors', 'l_r', 'length', [mm(60), mm(250)], mm(0.5))
+export const rotorCouple = quantity('Couple of two opposed rotors', 'M_r', 'torque', [1, 2e4], 20)
+
+// Ports.
+export const portAngle = quantity('Shaft angle of a port', 'θ_p', 'angle', [deg(-150), deg(650)], deg(1))
+export const apexAngle = quantity('Rotor angle of an apex from the long axis', 'α', 'angle', [deg(-50), deg(420)], deg(0.5))
+export const rampAngle = quantity('Angle in which a port opens', 'δ', 'angle', [deg(5), deg(200)], deg(2))
+export const portWidth = quantity('Width of a port, across the edge that opens it', 'w_p', 'length', [mm(8), mm(80)], mm(0.3))
+export const portHeight = quantity('Height of a port, along the way of that edge', 'h_p', 'length', [mm(8), mm(90)], mm(0.3))
+export const portArea = quantity('Open area of a port', 'A_p', 'area', [0, 50e-4], 0.1e-4)
+export const timeArea = quantity('Time-area', 'A_t', 'timeArea', [1e-7, 2e-3], 1e-7)
+export const portSpeed = quantity('Mean gas speed in a port', 'v_p', 'speed', [2, 400], 2)
+
+// Filling and its sensor.
+export const fillingShare = quantity('Share of filling lost', 'x_v', 'share', [-0.5, 0.8], percent(1))
+export const countsOfReading = quantity('Steps of the controller’s converter', 'N_c', 'number', [256, 65536], 1, { whole: true })
+export const overshootShare = quantity('Overshoot of boost', 'x_os', 'share', [0, 1], percent(3))
+export const readingStep = quantity('Step of a pressure reading', 'δp', 'pressureDifference', [1, kPa(5)], 10)
+export const readingRoom = quantity('Room above the highest pressure', 'Δp_r', 'pressureDifference', [kPa(-300), kPa(500)], kPa(2))
+
+// Throttle.
+export const throttleBore = quantity('Bore of the throttle', 'D_t', 'length', [mm(35), mm(120)], mm(0.5))
+export const throttleShaft = quantity('Diameter of the throttle shaft', 'd_t', 'length', [mm(4), mm(20)], mm(0.2))
+export const plateAngle = quantity('Angle of the throttle plate', 'ψ', 'angle', [0, deg(90)], deg(0.5))
+export const throttlePosition = quantity('Throttle position', 'x_t', 'share', [percent(2), 1], percent(1))
+export const areaShare = quantity('Share of the bore that is free', 'A/A_0', 'share', [0, 1], percent(1))

@@ -10,6 +10,7 @@ export const enhancement = quantity('Enhancement factor', 'f_e', 'number', [1, 1
 export const compressibility = quantity('Compressibility factor of air', 'Z', 'number', [0.99, 1.01], 0.0001)
 export const geopotentialAltitude = quantity('Geopotential altitude', 'H', 'distance', [-1000, 5000], 10, { show: ['m', 'ft'] })
 export const densityAltitudeOf = quantity('Density altitude', 'H_ρ', 'distance', [-3000, 8000], 20, { show: ['m', 'ft'] })
+export const gasViscosity = quantity('Dynamic viscosity of a gas', 'μ', 'dynamicViscosity', [1e-5, 7e-5], 1e-6, { show: ['µPa s', 'µPa s'] })
 export const soundSpeed = quantity('Speed of sound', 'c', 'speed', [250, 900], 1)
 export const enthalpyFlow = quantity('Rise of enthalpy flow', 'ΔH', 'power', [-300e3, 300e3], 500)
 export const exhaustGasTemperature = quantity('Exhaust gas temperature', 'T_x', 'temperature', [degC(200), degC(1150)], 10)

@@ -12,6 +12,7 @@ export const words = {
   compressibility: { means: 'How far real air departs from the law of an ideal gas.', measure: 'From pressure, temperature and humidity; near one in any weather.' },
   geopotentialAltitude: { means: 'Height above sea level, counted at constant gravity.', measure: 'A map or a satellite receiver; the difference from true height is 0.02 % at 1,000 m.' },
   densityAltitudeOf: { means: 'Height in the standard atmosphere at which air is as thin as here and now.', measure: 'From a barometer, a thermometer and a hygrometer at the track.' },
+  gasViscosity: { means: 'How much a gas resists shear.', measure: 'Tables, from temperature.' },
   soundSpeed: { means: 'How fast a small pressure wave runs through the gas.', measure: 'From the temperature of the gas.' },
   enthalpyFlow: { means: 'Heat or shaft power that an air flow takes up between two temperatures.', measure: 'Mass flow and a thermometer before and after.' },
   exhaustGasTemperature: { means: 'Temperature of the exhaust gas, mixed over the pulses.', measure: 'A bare thermocouple in the middle of the stream just after the ports; it reads tens of kelvin low from radiation.' },

@@ -15,6 +15,7 @@ export const kinds = {
   length: kind('a length', d(1), 'mm', 'in'),
   distance: kind('a distance', d(1), 'km', 'mi'),
   area: kind('an area', d(2), 'cm²', 'in²'),
+  timeArea: kind('an area times a time', d(2, 0, 1), 'cm² ms'),
   volume: kind('a volume', d(3), 'cm³', 'in³'),
   mass: kind('a mass', d(0, 1), 'kg', 'lb'),
   time: kind('a time', d(0, 0, 1), 'ms'),

@@ -12,6 +12,7 @@ export const chargeWindow = quantity('Time there is to charge', 't_w', 'time', [
 export const burnTime = quantity('Time a spark burns', 't_b', 'time', [ms(0.2), ms(3)], ms(0.1))
 export const sparkPeriod = quantity('Time from spark to spark', 't_p', 'time', [ms(1), ms(150)], ms(0.05))
 export const coilEnergy = quantity('Energy stored in a coil', 'E_c', 'energy', [5e-3, 0.5], 2e-3, { show: ['mJ', 'mJ'] })
+export const energyShare = quantity('Share of the energy wanted', 'E/E_w', 'share', [0, 1], percent(2))
 export const coilLayout = choice('How the coils are shared', { own: 'a coil for each plug', shared: 'a coil fires plugs of both rotors' })
 export const sparksPerTurn = quantity('Sparks of a coil in a shaft turn', 'k', 'number', [1, 4], 1, { whole: true })
 export const coilCount = quantity('Number of coils', 'z_c', 'number', [1, 12], 1, { whole: true })

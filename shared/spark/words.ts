@@ -15,6 +15,7 @@ export const words = {
   burnTime: { means: 'Time for which the spark burns.', measure: 'Oscilloscope on the coil’s primary, under load.' },
   sparkPeriod: { means: 'Time from one spark of a coil to its next.', measure: 'Worked out from shaft speed.' },
   coilEnergy: { means: 'Energy in the coil when its switch opens.', measure: 'Worked out from inductance and current.' },
+  energyShare: { means: 'Energy in the coil at the spark over the energy at the current wanted.', measure: 'A current clamp on the coil’s supply: square of the ratio of currents.' },
   coilLayout: { means: 'Whether a coil serves one plug or plugs of both rotors.', measure: 'Follow the leads.' },
   sparksPerTurn: { means: 'How often a coil fires in one turn of the shaft.', measure: 'Follow the leads: once for each rotor it serves.' },
   coilCount: { means: 'Coils on the engine.', measure: 'Count them.' },

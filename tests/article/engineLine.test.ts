@@ -9,7 +9,7 @@ const point = (speed: number, values: Record<string, number>) => ({ speed, kind:
 
 describe('the engine’s line', () => {
   test('leaves out points that have no place on a map', () => {
-    const full = { 'boost.correctedFlow': 0.1, 'boost.pressureRatio': 1.5, 'boost.estimated': 1 }
+    const full = { 'boost.correctedFlow': 0.1, 'boost.pressureRatio': 1.5, 'boost.overLowestLine': 0.8 }
     expect(engineLine([point(100, full), point(200, {}), point(300, { ...full, 'boost.pressureRatio': 0.9 })])).toEqual([{ speed: 100, flow: 0.1, ratio: 1.5, estimated: true }])
   })
   test('meets where the measured lines begin', () => {

@@ -20,7 +20,7 @@ function from({ sheet, solved }: Build): Data {
   const line = engineLine(solved.points)
   const worst = (path: string): Edge | null => solved.points.reduce<Edge | null>((a, { speed, values }) => {
     const left = values[path]
-    return left !== undefined && values['boost.estimated'] === 0 && left < (a?.left ?? Infinity) ? { speed, left } : a
+    return left !== undefined && (values['boost.overLowestLine'] ?? 0) >= 1 && left < (a?.left ?? Infinity) ? { speed, left } : a
   }, null)
   return { name: map.name, map: drawn(map, [0.6, 0.7, 0.75]), line, missing: solved.points.length - line.length, surge: worst('boost.surgeMargin'), choke: worst('boost.chokeMargin'), threshold: solved.build['boost.thresholdSpeed'] ?? null }
 }

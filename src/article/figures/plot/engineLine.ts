@@ -6,7 +6,7 @@ export type OnMap = { readonly speed: number; readonly flow: number; readonly ra
 /** The full-throttle points of a solve that have a place on the map, in the order of shaft speed. */
 export const engineLine = (points: readonly Point[]): OnMap[] => points.flatMap(({ speed, values }) => {
   const flow = values['boost.correctedFlow'], ratio = values['boost.pressureRatio']
-  return flow === undefined || ratio === undefined || ratio < 1 ? [] : [{ speed, flow, ratio, estimated: values['boost.estimated'] === 1 }]
+  return flow === undefined || ratio === undefined || ratio < 1 ? [] : [{ speed, flow, ratio, estimated: (values['boost.overLowestLine'] ?? 1) < 1 }]
 })
 
 /** The part that stands on measured lines, and the part below them, which ends where the other begins. */

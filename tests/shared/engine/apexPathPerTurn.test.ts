@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { apexPathPerTurn } from '@trochoid/compute/engine/apexPathPerTurn.ts'
 import { apexSealMeanSpeed } from '@trochoid/compute/engine/apexSealMeanSpeed.ts'
 import { apexSealSpeed } from '@trochoid/compute/engine/apexSealSpeed.ts'
 import { apexSealSpeedRange } from '@trochoid/compute/engine/apexSealSpeedRange.ts'
@@ -14,7 +15,7 @@ test('it is the mean of the speed over the angle', () => {
     const n = 720
     let sum = 0
     for (let i = 0; i < n; i++) sum += apexSealSpeed({ ...x, rotorAngle: (2 * Math.PI * i) / n })
-    expect(apexSealMeanSpeed(x) / (sum / n)).toBeCloseTo(1, 9)
+    expect(apexSealMeanSpeed({ perTurn: apexPathPerTurn(x), speed: x.speed }) / (sum / n)).toBeCloseTo(1, 9)
   }))
 })
 test('the extremes stand at the long and the short axis and bound every place between', () => {

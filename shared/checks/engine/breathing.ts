@@ -1,0 +1,22 @@
+import { type Check } from '../check.ts'
+
+const library = 'Worked out with scipy 1.17.1 and numpy 2.4.6 (tests/reference/breathing.py)'
+const plate = { bore: '80 mm', shaft: '10 mm', closed: '6°' }
+
+/** Seal path, ports, throttle and plenum. */
+export const checks: readonly Check[] = [
+  { id: 'apex-path', of: 'apex-path-per-turn', in: { generatingRadius: '105 mm', eccentricity: '15 mm', shift: 0 }, out: { out: { value: 230.131126, unit: 'mm', tolerance: 1e-5 } }, source: `${library}: complete elliptic integral`, confidence: 'computed by a reference library' },
+  { id: 'apex-path-shifted', of: 'apex-path-per-turn', in: { generatingRadius: '105 mm', eccentricity: '15 mm', shift: '3 mm' }, out: { out: { value: 236.414311, unit: 'mm', tolerance: 1e-5 } }, source: `${library}: complete elliptic integral`, confidence: 'computed by a reference library' },
+  { id: 'seal-path-over-road', of: 'seal-path-over-road', in: { perTurn: '236.414311 mm', ratio: 1, finalDrive: 4.1, radius: '310 mm' }, out: { out: { value: 0.497641, unit: '1', tolerance: 1e-6 } }, source: 'Worked out by hand from the definition', confidence: 'derived independently' },
+  { id: 'rotor-weights', of: 'weights-of', in: { load: '45268.6 N', mass: '4.3 kg' }, out: { out: { value: 1073.51, unit: '1', tolerance: 0.01 } }, source: 'e ω²/g at 15 mm and 8,000 rpm, worked out by hand', confidence: 'derived independently' },
+  { id: 'port-time-area', of: 'port-time-area', in: { whole: '15.84 cm²', open: '32°', close: '320°', opening: '45°', closing: '30°', speed: '8000 rpm' }, out: { out: { value: 82.665, unit: 'cm² ms', tolerance: 1e-3 } }, source: `${library}: the drawn area, integrated`, confidence: 'computed by a reference library' },
+  { id: 'port-time-area-short', of: 'port-time-area', in: { whole: '15.84 cm²', open: '32°', close: '320°', opening: '200°', closing: '150°', speed: '8000 rpm' }, out: { out: { value: 39.10217, unit: 'cm² ms', tolerance: 1e-4 } }, source: `${library}: the drawn area, integrated`, confidence: 'computed by a reference library' },
+  ...([[20, 2.76868623], [45, 14.50611564], [80, 40.76081408], [88, 42.28636489]] as const).map(([angle, value]) => ({
+    id: `throttle-${angle}`, of: 'throttle-area', in: { ...plate, angle: `${angle}°` }, out: { out: { value, unit: 'cm²', tolerance: 1e-5 } }, source: `${library}: the drawn opening, integrated`, confidence: 'computed by a reference library' as const,
+  })),
+  { id: 'throttle-open-flow', of: 'pressure-before-throttle', in: { flow: 0.3, area: '44 cm²', dischargeCoefficient: 0.85, temperature: 320, manifold: 200e3 }, out: { out: { value: 201478.3612, unit: 'Pa', tolerance: 1e-2 } }, source: `${library}: the flow equation of Heywood 1988, appendix C, solved for the pressure before`, confidence: 'computed by a reference library' },
+  { id: 'throttle-part-flow', of: 'pressure-before-throttle', in: { flow: 0.05, area: '3 cm²', dischargeCoefficient: 0.8, temperature: 300, manifold: 60e3 }, out: { out: { value: 92350.621, unit: 'Pa', tolerance: 1e-2 } }, source: `${library}: the flow equation of Heywood 1988, appendix C, solved for the pressure before`, confidence: 'computed by a reference library' },
+  { id: 'throttle-choked-flow', of: 'pressure-before-throttle', in: { flow: 0.05, area: '3 cm²', dischargeCoefficient: 0.8, temperature: 300, manifold: 30e3 }, out: { out: { value: 89285.3194843843, unit: 'Pa', tolerance: 1e-2 } }, source: `${library}: the flow equation of Heywood 1988, appendix C, solved for the pressure before`, confidence: 'computed by a reference library' },
+  { id: 'plenum-coupled', of: 'coupled-frequencies', in: { soundSpeed: 345, chamber: '409.197 cm³', runnerArea: '16 cm²', runnerLength: '300 mm', plenum: '2500 cm³', feedArea: '40 cm²', feedLength: '600 mm' }, out: { low: { value: 81.94118, unit: 'Hz', tolerance: 1e-4 }, high: { value: 216.91709, unit: 'Hz', tolerance: 1e-4 } }, source: `${library}: eigenvalues of the two masses on their springs`, confidence: 'computed by a reference library' },
+  { id: 'plenum-coupled-wide', of: 'coupled-frequencies', in: { soundSpeed: 340, chamber: '500 cm³', runnerArea: '20 cm²', runnerLength: '200 mm', plenum: '8000 cm³', feedArea: '50 cm²', feedLength: '500 mm' }, out: { low: { value: 58.58626, unit: 'Hz', tolerance: 1e-4 }, high: { value: 249.90348, unit: 'Hz', tolerance: 1e-4 } }, source: `${library}: eigenvalues of the two masses on their springs`, confidence: 'computed by a reference library' },
+]
