@@ -88,7 +88,7 @@ export function readMap(given: unknown, name: string): ReadValue {
 }
 
 /** Whether the upper line lies under the lower one anywhere both are drawn. */
-function crosses(lower: CompressorMap['lines'][number], upper: CompressorMap['lines'][number]): boolean {
+export function crosses(lower: CompressorMap['lines'][number], upper: CompressorMap['lines'][number]): boolean {
   const at = (line: typeof lower, flow: number): number | null => {
     for (let j = 1; j < line.flow.length; j++) if (flow >= line.flow[j - 1]! && flow <= line.flow[j]!) {
       const share = (flow - line.flow[j - 1]!) / (line.flow[j]! - line.flow[j - 1]!)
