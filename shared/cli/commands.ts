@@ -3,10 +3,11 @@ import { BadInput } from './badInput.ts'
 import { buildCommand } from './buildCommand.ts'
 import { chanceCommand } from './chanceCommand.ts'
 import { checksCommand } from './checksCommand.ts'
+import { compareCommand } from './compareCommand.ts'
 import { describeCommand, listCommand, runCommand, solveCommand } from './calculationCommands.ts'
 import { type Workshop } from './workshop.ts'
 
-const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | checks'
+const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | compare <file or link> <file or link> | checks'
 
 /** Bad input as the contract tells it; null where the fault is ours. */
 const refusal = (error: unknown): { readonly error: { readonly field: string; readonly message: string } } | null => (error instanceof BadInput ? { error: { field: error.field, message: error.message } } : null)
@@ -40,6 +41,7 @@ async function obey(workshop: Workshop, [command, ...rest]: readonly string[], l
   if (command === 'solve') return print(solveCommand(workshop, rest[0], rest[1], parse(rest[2] ?? '', 'wanted')))
   if (command === 'build') return print(await buildCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
   if (command === 'chance') return print(await chanceCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
+  if (command === 'compare') return print(await compareCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
   if (command === 'checks') return print(checksCommand(workshop))
   throw new BadInput('command', `Use: ${usage}`)
 }
