@@ -12,7 +12,7 @@ import { trumplerFilm } from './trumplerFilm.ts'
 export default calculation({
   id: 'bearing-film', title: 'Film of a journal bearing', theme: 'oil',
   asks: 'What film does a loaded bearing run on, how warm and at what loss?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'the-bearing-film-at-speed', cautions: ['hot-oil', 'model-only'],
   in: {
     load: free(bearingLoad, 30e3), journal: free(bearingSpeed, rpm(7000), 'Journal speed'), shell: free(bearingSpeed, 0, 'Shell speed'), turning: free(bearingSpeed, 0, 'Speed at which the load turns'),
     diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance, supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15,

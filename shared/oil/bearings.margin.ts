@@ -3,7 +3,7 @@ import { engineRotorMass, engineSpeedLimit } from '../engine/fields.ts'
 import { fuelInOil, mainClearance, mainDiameter, offset, pressureRise, rotorClearance, rotorDiameter, rotorLength, spacing, thermostat } from './fields.ts'
 import { at } from './point.ts'
 
-const article = 'one-oil-two-jobs'
+const article = 'the-bearing-film-at-speed'
 
 export default [
   margin({

@@ -20,7 +20,7 @@ import { viscosityForFilm } from './viscosityForFilm.ts'
 export default calculation({
   id: 'grade-and-clearance', title: 'Grade for a clearance', theme: 'oil',
   asks: 'If the clearance grows, how much thicker must the oil be for the same film?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'model-only'],
   in: {
     speed: engine.speed, mass: engineRotorMass, eccentricity: engineEccentricity, diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance,
     other: free(diametralClearance, mm(0.08), 'The other clearance, diametral'), supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,

@@ -18,7 +18,7 @@ import { slidingSpeed } from './slidingSpeed.ts'
 export default calculation({
   id: 'main-bearing', title: 'Main bearing at peak gas load', theme: 'oil',
   asks: 'How thick is a main bearing’s film when the rotor beside it fires?',
-  article: 'one-oil-two-jobs', cautions: ['knock', 'hot-oil', 'model-only'],
+  article: 'the-bearing-film-at-speed', cautions: ['knock', 'hot-oil', 'model-only'],
   in: {
     speed: engine.speed, manifold: engine.manifold, compression: engine.endPressure, measured: optional(peakPressure), rise: pressureRise,
     radius: engineGeneratingRadius, shift: engineShift, width: engineWidth, offset, spacing, diameter: mainDiameter, length: mainLength, diametral: mainClearance,

@@ -7,7 +7,7 @@ import { at } from './point.ts'
 export default calculation({
   id: 'oil-film-viscosity', title: 'Viscosity that the bearings get', theme: 'oil',
   asks: 'How thick is the oil in a fast film, hot and with fuel in it?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'waste-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'waste-oil', 'model-only'],
   in: {
     grade, own40: optional(viscosity40), own100: optional(viscosity100), ownHighShear: optional(highShear), index, density15, dilution: fuelInOil, temperature: at.oilTemperature,
   },

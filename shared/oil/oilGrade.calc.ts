@@ -12,7 +12,7 @@ import { viscosityAt150 } from './viscosityAt150.ts'
 export default calculation({
   id: 'oil-grade', title: 'What a grade promises', theme: 'oil',
   asks: 'Between which viscosities can an oil of this grade lie?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'model-only'],
   in: { grade, index, density15, temperature: at.oilTemperature, flatter: free(viscosityIndex, 170, 'Index of a flatter oil') },
   out: { least: role(viscosityAt100, 'ν_min', 'Least viscosity at 100 °C'), most: role(viscosityAt100, 'ν_max', 'Most viscosity at 100 °C'), highShear: highShearViscosity, thin: role(dynamicViscosity, 'η_min', 'Thinnest at this temperature'), thick: role(dynamicViscosity, 'η_max', 'Thickest at this temperature') },
   curve: ['temperature', 'thin'],

@@ -14,7 +14,7 @@ import { radialFromDiametral } from './radialFromDiametral.ts'
 export default calculation({
   id: 'oil-leakage', title: 'Oil through the clearances', theme: 'oil',
   asks: 'How much oil do the bearings pass at this clearance?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'flow-and-pressure', cautions: ['hot-oil', 'model-only'],
   in: {
     pressure: at.gaugePressure, viscosity: at.viscosity, eccentricity: free(eccentricityRatio, 0.6, 'How far the main journal runs out of the middle'),
     mainDiameter, mainLength, mainDiametral: mainClearance, rotorLength, rotorDiametral: rotorClearance, hole: rotorHole,

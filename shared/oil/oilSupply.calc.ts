@@ -27,7 +27,7 @@ import { oilFlow, oilPressure } from './quantities.ts'
 export default calculation({
   id: 'oil-supply', title: 'Oil pressure over speed', theme: 'oil',
   asks: 'What pressure does the pump hold against clearances, jets and relief valve?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'flow-and-pressure', cautions: ['hot-oil', 'model-only'],
   in: {
     speed: engine.speed, temperature: at.oilTemperature, viscosity: at.viscosity, density15, rotors: engineRotors,
     perTurn: pumpPerTurn, ratio: pumpRatio, efficiency: pumpShare, ratedPressure: pumpRatedPressure, ratedSpeed: pumpRatedSpeed, relief,

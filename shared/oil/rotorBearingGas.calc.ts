@@ -18,7 +18,7 @@ import { slidingSpeed } from './slidingSpeed.ts'
 export default calculation({
   id: 'rotor-bearing-gas', title: 'Rotor bearing at peak gas load', theme: 'oil',
   asks: 'How thick is the rotor bearing’s film when the chamber pressure peaks?',
-  article: 'one-oil-two-jobs', cautions: ['knock', 'hot-oil', 'model-only'],
+  article: 'the-bearing-film-at-speed', cautions: ['knock', 'hot-oil', 'model-only'],
   in: {
     speed: engine.speed, manifold: engine.manifold, compression: engine.endPressure, measured: optional(peakPressure), rise: pressureRise,
     radius: engineGeneratingRadius, shift: engineShift, width: engineWidth, mass: engineRotorMass, eccentricity: engineEccentricity,

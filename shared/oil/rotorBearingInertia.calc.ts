@@ -16,7 +16,7 @@ import { slidingSpeed } from './slidingSpeed.ts'
 export default calculation({
   id: 'rotor-bearing-inertia', title: 'Rotor bearing under the rotor’s own inertia', theme: 'oil',
   asks: 'How thick is the film that holds the rotor at speed?',
-  article: 'one-oil-two-jobs', cautions: ['rotating-burst', 'hot-oil', 'model-only'],
+  article: 'the-bearing-film-at-speed', cautions: ['rotating-burst', 'hot-oil', 'model-only'],
   in: {
     speed: engine.speed, mass: engineRotorMass, eccentricity: engineEccentricity, diameter: rotorDiameter, length: rotorLength, diametral: rotorClearance,
     journalRoughness, shellRoughness, ratioWanted: filmRatioWanted, supply: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,

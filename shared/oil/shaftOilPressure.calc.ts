@@ -9,7 +9,7 @@ import { shaftPressure } from './shaftPressure.ts'
 export default calculation({
   id: 'shaft-oil-pressure', title: 'Pressure the shaft asks', theme: 'oil',
   asks: 'How much pressure does oil need to get into the turning shaft?',
-  article: 'one-oil-two-jobs', cautions: ['rotating-burst', 'hot-oil', 'model-only'],
+  article: 'flow-and-pressure', cautions: ['rotating-burst', 'hot-oil', 'model-only'],
   in: { speed: engine.speed, diameter: mainDiameter, density15, temperature: at.oilTemperature },
   out: { pressure: at.shaftPressureAsked, density: oilDensity },
   curve: ['speed', 'pressure'],

@@ -16,5 +16,6 @@ export const sources = {
   'dynamics-of-rotating-machines': { author: 'M. I. Friswell, J. E. T. Penny, S. D. Garvey, A. W. Lees', title: 'Dynamics of Rotating Machines', year: '2010', seen: 'confirmed by search' },
   'martin-engine-bearings': { author: 'F. A. Martin', title: 'Developments in Engine Bearing Design, Tribology International 16', year: '1983', seen: 'from memory' },
   'merritt-hydraulic': { author: 'H. E. Merritt', title: 'Hydraulic Control Systems', year: '1967', seen: 'from memory' },
+  'booker-1965': { author: 'J. F. Booker', title: 'Dynamically Loaded Journal Bearings: Mobility Method of Solution, Journal of Basic Engineering 87', year: '1965', seen: 'from memory' },
   'hamrock-films': { author: 'B. J. Hamrock, S. R. Schmid, B. O. Jacobson', title: 'Fundamentals of Fluid Film Lubrication', year: '2004', seen: 'from memory' },
 } as const satisfies Sources

@@ -4,7 +4,7 @@ import { engineSpeedLimit } from '../engine/fields.ts'
 import { coolerAir, coolerRatedHeat, mainDiameter, pumpPerTurn, relief, temperatureLimit } from './fields.ts'
 import { at } from './point.ts'
 
-const article = 'one-oil-two-jobs'
+const article = 'flow-and-pressure'
 
 export default [
   margin({

@@ -10,7 +10,7 @@ import { dynamicViscosity, kinematicViscosity, oilDensity, oilTemperature } from
 export default calculation({
   id: 'viscosity-at-temperature', title: 'Viscosity at a temperature', theme: 'oil',
   asks: 'How thick is this oil at that temperature?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'model-only'],
   in: {
     viscosity1: free(kinematicViscosity, 90e-6, 'First known viscosity'), temperature1: free(oilTemperature, degC(40), 'Its temperature'),
     viscosity2: free(kinematicViscosity, 14e-6, 'Second known viscosity'), temperature2: free(oilTemperature, degC(100), 'Its temperature, second'),

@@ -7,7 +7,7 @@ import { viscosityIndexOf } from './viscosityIndexOf.ts'
 export default calculation({
   id: 'viscosity-index', title: 'Viscosity index', theme: 'oil',
   asks: 'How flat is this oil’s viscosity over temperature?',
-  article: 'one-oil-two-jobs', cautions: ['model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['model-only'],
   in: { viscosity40: free(viscosityAt40, 90e-6), viscosity100: free(viscosityAt100, 14e-6) },
   out: { index: viscosityIndex, low: role(indexReference, 'L', 'L: an oil of index 0'), high: role(indexReference, 'H', 'H: an oil of index 100') },
   curve: ['viscosity40', 'index'],
