@@ -4,7 +4,7 @@ import { mediumMap } from '../data/maps/medium.ts'
 import { bar, degC, mm, rpm } from '../quantity/si.ts'
 import {
   actuatorPressure, boostTarget, compressorMap, diaphragmArea, dischargeCoefficient, effectiveness, efficiencyBand, flowCapacity, gasFlow, hotMaterial, keptShare, leverRatio, lossCoefficient,
-  mechanicalEfficiency, rodTravel, springPreload, springRate, turbineEfficiency, turbineInletTemperature, turboCount, turboSpeed, valveCount, valveDiameter,
+  mechanicalEfficiency, rodTravel, springPreload, springRate, turbineEfficiency, turbineInletTemperature, turboCount, turboInertia, turboSpeed, valveCount, valveDiameter,
 } from './quantities.ts'
 
 // What is wanted.
@@ -17,6 +17,7 @@ export const wantedBySpeed = field('boost.wantedBySpeed', shaftSpeed, rpm(4000),
 // Compressor.
 export const compressorMapOf = field('boost.compressorMap', compressorMap, mediumMap)
 export const turbosFitted = field('boost.turbos', turboCount, 1)
+export const turboInertiaOf = field('boost.inertia', turboInertia, 9e-5)
 export const topSpeed = field('boost.topSpeed', turboSpeed, null, { label: 'Highest turbocharger speed its maker permits' })
 
 // The path of the air.

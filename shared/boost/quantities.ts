@@ -75,3 +75,8 @@ export const coldTemperature = quantity('Temperature when fitted', 'T_c', 'tempe
 export const hotExpansion = quantity('Mean expansion of a hot metal', 'α_h', 'expansion', [8e-6, 25e-6], 0.5e-6)
 export const hotLength = quantity('Length of a hot part', 'l_h', 'length', [mm(10), mm(1500)], mm(1))
 export const hotGrowth = quantity('Growth of a hot part', 'Δl', 'length', [mm(-5), mm(30)], mm(0.1))
+
+// Response.
+export const turboInertia = quantity('Inertia of a turbocharger’s shaft and wheels', 'J_t', 'inertia', [2e-6, 8e-4], 5e-6, { show: ['kg mm²', 'lb in²'] })
+export const responseTime = quantity('Time to boost', 't_b', 'time', [0.02, 20], 0.05, { show: ['s', 's'] })
+export const boostShare = quantity('Share of a boost', 'x_b', 'share', [0.1, 1], percent(5))

@@ -67,6 +67,9 @@ export const words = {
   hotExpansion: { means: 'Share by which a metal grows for each kelvin, mean from cold to hot.', measure: 'Tables, by material and temperature.' },
   hotLength: { means: 'Length of a part that gets hot.', measure: 'A tape along its middle line.' },
   hotGrowth: { means: 'How much longer a part is hot than cold, or how far one slides on another.', measure: 'Marks scribed across the joint, looked at after a hot run.' },
+  turboInertia: { means: 'Moment of inertia of turbine wheel, shaft and compressor wheel together.', measure: 'Its maker; or hung on two threads and timed as it swings. For the same shape it goes with the fifth power of size.' },
+  responseTime: { means: 'Time from the throttle’s opening until boost has come.', measure: 'A log of throttle and boost, one step at a held shaft speed.' },
+  boostShare: { means: 'Part of the boost wanted that counts as there.', measure: 'Nine tenths is usual.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
@@ -75,6 +78,7 @@ export const reasons = {
   wantedBySpeed: 'Half the speed range is what most street drivers ask for: common practice, no source.',
   compressorMapOf: 'An invented medium map, so that the chain can be solved at all. Put in the map of your own compressor.',
   turbosFitted: 'One turbocharger for both rotors. With two, map, turbine capacity and speed are those of each.',
+  turboInertiaOf: 'Wheels of about 60 mm for 300 kW: common practice, no source. Its maker has the figure.',
   topSpeed: 'Unknown until its maker says. Until then the map’s top speed line stands in for it, as an estimate.',
   inletLoss: 'Gives about 3 kPa at the airflow of 300 kW: a clean filter with a short duct, common practice, no source.',
   coolerLoss: 'Gives about 5 kPa at full flow and one bar of boost: a middling core with its pipes, common practice, no source.',
