@@ -13,7 +13,7 @@ export default calculation({
   title: 'Correcting premix already in the tank',
   theme: 'oil',
   asks: 'The tank has the wrong share of oil: what do I add?',
-  article: 'one-oil-two-jobs',
+  article: 'premix-arithmetic-and-dosing',
   cautions: ['fuel-additives-skin', 'fuel-vapour', 'emission-law', 'model-only'],
   in: { wanted: premix, present: free(tankVolume, litre(30), 'Fuel in the tank'), poured: free(oilDose, litre(0.3), 'Oil that is in it'), tank },
   out: { share: role(premixShare, 'x_p', 'Oil share now'), oil: role(oilDose, 'V_o', 'Oil to add'), fuel: role(tankVolume, 'V_a', 'Plain fuel to add'), room: role(tankVolume, 'V_r', 'Room left in the tank afterwards') },

@@ -15,7 +15,7 @@ export default calculation({
   title: 'Premix dose',
   theme: 'oil',
   asks: 'How much oil do I pour in with this fill, also when the tank is part full?',
-  article: 'one-oil-two-jobs',
+  article: 'premix-arithmetic-and-dosing',
   cautions: ['fuel-additives-skin', 'fuel-vapour', 'emission-law', 'model-only'],
   in: {
     wanted: premix, added: free(tankVolume, litre(40), 'Fuel filled in'), present: free(tankVolume, litre(15), 'Fuel already in the tank'), presentShare: free(premixShare, 0.005, 'Oil share of the fuel already there'),

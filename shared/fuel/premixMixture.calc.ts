@@ -19,7 +19,7 @@ export default calculation({
   title: 'What premix does to mixture and energy',
   theme: 'oil',
   asks: 'How much do stoichiometry, heating value and lambda move because oil rides along in the fuel?',
-  article: 'one-oil-two-jobs',
+  article: 'premix-arithmetic-and-dosing',
   cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
   in: {
     share: premix, oilDensity: premixDensity, density: at.density, ethanolShare: fuelEthanol, petrolDensity, petrolHydrogen, petrolHeat: petrolHeatingValue, oilHeat: free(heatingValue, 42.5e6, 'Heating value of the oil'), lambda: engine.lambda,

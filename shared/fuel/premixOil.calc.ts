@@ -8,7 +8,7 @@ export default calculation({
   title: 'Oil carried by premixed fuel',
   theme: 'fuel',
   asks: 'How much oil does premixed fuel carry into the chambers?',
-  article: 'one-oil-two-jobs',
+  article: 'metered-premixed-or-both',
   cautions: ['fuel-additives-skin', 'fuel-vapour', 'emission-law', 'model-only'],
   in: { fuelFlow: at.fuelMassFlow, share: premix, oilDensity: premixDensity, density: at.density },
   out: { oil: at.premixOilFlow },

@@ -12,7 +12,7 @@ export default calculation({
   title: 'Premix from two containers',
   theme: 'oil',
   asks: 'How much of each of two cans gives the oil share I want?',
-  article: 'one-oil-two-jobs',
+  article: 'premix-arithmetic-and-dosing',
   cautions: ['fuel-additives-skin', 'fuel-vapour', 'emission-law', 'model-only'],
   in: { wanted: premix, total: free(tankVolume, litre(20), 'Fuel wanted in all'), first: free(premixShare, 0.02, 'Oil share of the first can'), second: free(premixShare, 0, 'Oil share of the second can') },
   out: { fromFirst: role(tankVolume, 'V_1', 'From the first can'), fromSecond: role(tankVolume, 'V_2', 'From the second can'), ratio: premixRatio },

@@ -15,7 +15,7 @@ import { sealDose } from './quantities.ts'
 export default calculation({
   id: 'seal-oil', title: 'Oil for the seals', theme: 'oil',
   asks: 'How much oil do the seals get in each turn, against a dose of your choice?',
-  article: 'one-oil-two-jobs', cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
+  article: 'metered-premixed-or-both', cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
   in: {
     by: sealsBy, speed: engine.speed, manifold: engine.manifold, atRest: meteredIdle, full: meteredFull, idle: idleManifoldPressure, open: siteAirPressure,
     density15, premixOil: fuel.premixOilFlow, reference: referenceDose,

@@ -4,7 +4,7 @@ import { meteredFull, meteredIdle, referenceDose } from './fields.ts'
 import { at } from './point.ts'
 
 export default margin({
-  id: 'seal-oil', title: 'Oil for the seals', theme: 'oil', article: 'one-oil-two-jobs', over: 'sweep',
+  id: 'seal-oil', title: 'Oil for the seals', theme: 'oil', article: 'metered-premixed-or-both', over: 'sweep',
   demand: referenceDose, capacity: at.sealDose, must: 'stay below', as: 'share', tight: 0.25, best: 'tight',
   words: { tight: 'above the reference', short: 'below the reference' }, rests: [referenceDose, meteredFull],
   remedies: [

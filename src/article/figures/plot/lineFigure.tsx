@@ -10,8 +10,8 @@ import { shown } from './shown.ts'
 export type Drawn = {
   readonly x: readonly number[]
   readonly lines: readonly { readonly name: string; readonly y: readonly (number | null)[] }[]
-  /** Values of y that are spoken of, as lines across. */
-  readonly levels?: readonly { readonly says: string; readonly at: number }[]
+  /** Values of y that are spoken of, as lines across, their words at the right end or the left. */
+  readonly levels?: readonly { readonly says: string; readonly at: number; readonly left?: true }[]
   /** Places that are spoken of, their words above the line or below it. */
   readonly marks?: readonly { readonly says: string; readonly x: number; readonly y: number; readonly below?: true }[]
   /** Values of x that are spoken of, as upright lines. */
@@ -52,7 +52,7 @@ export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log
       return (
         <Sheet says={says} height={on.height} named={lines}>
           <Axes on={on} x={over.head(named.x)} y={up.head(named.y)} />
-          {data.levels?.map(({ says: word, at }) => <g key={word}><line class="cross" x1={on.left} x2={on.right} y1={on.y.at(up.of(at))} y2={on.y.at(up.of(at))} /><Words x={on.right} y={on.y.at(up.of(at)) - 6} anchor="end">{word}</Words></g>)}
+          {data.levels?.map(({ says: word, at, left }) => <g key={word}><line class="cross" x1={on.left} x2={on.right} y1={on.y.at(up.of(at))} y2={on.y.at(up.of(at))} /><Words x={left ? on.left + 6 : on.right} y={on.y.at(up.of(at)) - 6} anchor={left ? 'start' : 'end'}>{word}</Words></g>)}
           {data.uprights?.map(({ says: word, at }, i) => <g key={word}><line class="cross" x1={on.x.at(over.of(at))} x2={on.x.at(over.of(at))} y1={on.top} y2={on.bottom} /><Words x={on.x.at(over.of(at)) + (past(at, data.x) ? -6 : 6)} y={on.top + 18 + 24 * i} anchor={past(at, data.x) ? 'end' : 'start'}>{word}</Words></g>)}
           <Lines on={on} of={lines} />
           {data.marks?.map((m) => <g key={m.says}><circle class="mark" r="6" cx={on.x.at(over.of(m.x))} cy={on.y.at(up.of(m.y))} /><Words x={on.x.at(over.of(m.x)) + (past(m.x, data.x) ? -10 : 10)} y={on.y.at(up.of(m.y)) + (m.below ? 26 : -10)} anchor={past(m.x, data.x) ? 'end' : 'start'}>{m.says}</Words></g>)}
