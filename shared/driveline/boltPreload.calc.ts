@@ -14,7 +14,7 @@ export default calculation({
   title: 'Preload of a bolt and its scatter',
   theme: 'driveline',
   asks: 'What preload does this torque give, and how far may it miss?',
-  article: 'the-order-of-decisions',
+  article: 'fasteners-and-preload',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     torque: free(boltTorque, 65), diameter: free(boltDiameter, mm(10)), pitch: free(threadPitch, mm(1.25)), factor: free(torqueFactor, 0.18),

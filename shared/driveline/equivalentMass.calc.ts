@@ -11,7 +11,7 @@ export default calculation({
   title: 'What a flywheel weighs in each gear',
   theme: 'driveline',
   asks: 'What mass does the engine feel in this gear, with all that turns?',
-  article: 'the-order-of-decisions',
+  article: 'flywheel-mass-and-inertia',
   cautions: ['rotating-burst', 'model-only'],
   in: { gear: free(gear, 'second'), ...ratiosOf, finalDrive: axleRatio, radius: rollingRadius, mass, wheels, shaft: shaftInertia, flywheel: flywheelInertia, clutch: clutchInertia },
   out: { equivalent: equivalentMass, factor: massFactor },

@@ -6,7 +6,7 @@ export default margin({
   id: 'flywheel-speed',
   title: 'Flywheel against its stated speed',
   theme: 'driveline',
-  article: 'the-order-of-decisions',
+  article: 'flywheel-mass-and-inertia',
   over: 'build',
   demand: engineSpeedLimit,
   capacity: flywheelSpeed,

@@ -14,7 +14,7 @@ export default calculation({
   title: 'Inertia of a flywheel from its rings',
   theme: 'driveline',
   asks: 'What inertia and mass does this flywheel have?',
-  article: 'the-order-of-decisions',
+  article: 'flywheel-mass-and-inertia',
   cautions: ['rotating-burst', 'lifting', 'model-only'],
   in: {
     density: free(metalDensity, 7850), speed: engine.speed,

@@ -14,7 +14,7 @@ export default calculation({
   title: 'Unbalance that may be left',
   theme: 'driveline',
   asks: 'How much unbalance may be left in a part of this grade?',
-  article: 'the-order-of-decisions',
+  article: 'balance-and-matched-marks',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     grade: free(balanceGrade, 'G2.5'), mass: free(balancedMass, 8), speed: free(shaftSpeed, rpm(8500), 'Highest service speed'),

@@ -38,6 +38,10 @@ export const discStress = quantity('Stress in the disc', 'σ', 'stress', [MPa(0.
 export const discRadius = quantity('Radius in the disc', 'r', 'length', [mm(10), mm(200)], mm(1))
 export const rimSpeed = quantity('Rim speed', 'u', 'speed', [1, 300], 1)
 export const statedFlywheelSpeed = quantity('Stated speed of the flywheel', 'n_f', 'shaftSpeed', [rpm(3000), rpm(15000)], rpm(100))
+export const hangRadius = quantity('Radius at which the wires hang', 'r', 'length', [mm(30), mm(300)], mm(1))
+export const wireLength = quantity('Length of the wires', 'L', 'length', [0.4, 4], mm(5))
+export const swingTime = quantity('Time of one swing', 'T', 'time', [0.3, 300], 0.1, { show: ['s', 's'] })
+export const swingCount = quantity('Swings counted', 'N', 'number', [1, 100], 1, { whole: true })
 
 // Balance
 export const balanceGrade = choice('Balance quality grade', { 'G0.4': 'G 0.4', 'G1': 'G 1', 'G2.5': 'G 2.5', 'G6.3': 'G 6.3', 'G16': 'G 16', 'G40': 'G 40', 'G100': 'G 100' })

@@ -13,7 +13,7 @@ export default calculation({
   title: 'How fast it revs up',
   theme: 'driveline',
   asks: 'How fast does the engine rev up with the clutch out?',
-  article: 'the-order-of-decisions',
+  article: 'flywheel-mass-and-inertia',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     torque: free(torque, 120, 'Torque while it revs'), from: free(shaftSpeed, rpm(2000), 'Speed at the start'), to: free(shaftSpeed, rpm(6000), 'Speed at the end'),

@@ -15,7 +15,7 @@ export default calculation({
   title: 'Speed and heat of a change of gear',
   theme: 'driveline',
   asks: 'To what speed does a change of gear take the engine, and what heat does the clutch make of it?',
-  article: 'the-order-of-decisions',
+  article: 'flywheel-mass-and-inertia',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     speed: engine.speed, from: free(gear, 'second', 'Gear before'), to: free(gear, 'third', 'Gear after'), ...ratiosOf, finalDrive: axleRatio, mass, radius: rollingRadius,

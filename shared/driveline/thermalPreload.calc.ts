@@ -11,7 +11,7 @@ export default calculation({
   title: 'Preload of a warm stack',
   theme: 'driveline',
   asks: 'How much preload does a long bolt through aluminium and iron gain when warm?',
-  article: 'the-order-of-decisions',
+  article: 'fasteners-and-preload',
   cautions: ['hot-metal', 'model-only'],
   in: {
     aluminium: free(clampedLength, mm(160), 'Clamped length of aluminium'), iron: free(clampedLength, mm(120), 'Clamped length of iron'),

@@ -9,7 +9,7 @@ export default calculation({
   title: 'Torque for a wanted preload',
   theme: 'driveline',
   asks: 'What torque brings a bolt to a wanted preload, with these frictions?',
-  article: 'the-order-of-decisions',
+  article: 'fasteners-and-preload',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     preload: free(boltPreload, 30000), diameter: free(boltDiameter, mm(10)), pitch: free(threadPitch, mm(1.5)), pitchDiameter: free(boltDiameter, mm(9.026), 'Pitch diameter'),

@@ -10,7 +10,7 @@ export default calculation({
   title: 'Unbalances added on one shaft',
   theme: 'driveline',
   asks: 'What unbalance do these parts leave together, and where?',
-  article: 'the-order-of-decisions',
+  article: 'balance-and-matched-marks',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     speed: engine.speed,

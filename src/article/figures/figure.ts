@@ -30,7 +30,7 @@ export type Figure<D> = {
   /** The drawing: SVG, colours by class (`line`, `two`, `thin`, `area`, `fill`, `fill-accent`, text). */
   readonly Picture: ComponentType<{ data: D; system: System }>
   readonly table: (data: D, system: System) => Table
-  /** It has a control, or moves: it comes alive when seen even with the demo build's numbers. */
+  /** It has a control: it comes alive when reached for, even with the demo build's numbers. */
   readonly moves?: true
 }
 

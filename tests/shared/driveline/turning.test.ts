@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { NoAnswer } from '@trochoid/compute/calculation/calculation.ts'
 import { startValues } from '@trochoid/compute/calculation/samples.ts'
+import { inertiaFromSwing } from '@trochoid/compute/driveline/inertiaFromSwing.ts'
+import { timeOfOneSwing } from '@trochoid/compute/driveline/timeOfOneSwing.ts'
 import { boltHoleStress } from '@trochoid/compute/driveline/boltHoleStress.ts'
 import { discHoopStress } from '@trochoid/compute/driveline/discHoopStress.ts'
 import { discRadialStress } from '@trochoid/compute/driveline/discRadialStress.ts'
@@ -95,5 +97,19 @@ describe('stress of a spinning disc', () => {
       radial: discRadialStress({ density: 7850, speed: 800, poisson: 0.3, outer: 0.14, hole: 0.03, radius: 0.045 }),
     }), 3)
     for (const wrong of [{ boltCircle: 0.28 }, { boltCircle: 0.06 }, { boltCircle: 0.3 }, { hole: 0.1 }]) expect(() => stress.answer({ ...start, ...wrong })).toThrow(NoAnswer)
+  })
+})
+
+describe('inertia from a swing', () => {
+  test('a thin hoop hung at its own radius swings like a pendulum as long as its wires', () => {
+    const length = 1.2, radius = 0.15, mass = 3
+    const pendulum = 2 * Math.PI * Math.sqrt(length / 9.80665)
+    expect(inertiaFromSwing({ mass, radius, length, time: pendulum })).toBeCloseTo(mass * radius ** 2, 12)
+  })
+  test('half the time of a swing is a quarter of the inertia, and longer wires swing slower for the same part', () => {
+    const one = { mass: 8, radius: 0.12, length: 1.5, time: 2 }
+    expect(inertiaFromSwing({ ...one, time: 1 })).toBeCloseTo(inertiaFromSwing(one) / 4, 12)
+    expect(inertiaFromSwing({ ...one, length: 3 })).toBeCloseTo(inertiaFromSwing(one) / 2, 12)
+    expect(timeOfOneSwing({ whole: 40, swings: 20 })).toBe(2)
   })
 })

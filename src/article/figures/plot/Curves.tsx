@@ -3,7 +3,7 @@ import { frame, type Frame } from './frame.ts'
 import { Lines, type Named, type Spot } from './Lines.tsx'
 import { Axes, Sheet, Words } from './Sheet.tsx'
 
-type Mark = { readonly at: Spot; readonly says?: string; /** Where its words go, from the mark. */ readonly to?: 'left' | 'right' | 'above' | 'below' }
+type Mark = { readonly at: Spot; readonly says?: string; /** Where its words go, from the mark. */ readonly to?: 'left' | 'right' | 'above' | 'below' | 'under' }
 type Props = {
   says: string
   x: string
@@ -12,8 +12,8 @@ type Props = {
   /** Drawn paler beneath: limits and levels. */
   levels?: readonly Named[]
   marks?: readonly Mark[]
-  /** Upright lines at a value of x, named at their foot. */
-  uprights?: readonly { readonly at: number; readonly says: string }[]
+  /** Upright lines at a value of x, named at their foot, or at the top where the foot is taken. */
+  uprights?: readonly { readonly at: number; readonly says: string; readonly top?: true }[]
   /** Values that y must reach; zero brings the foot of the paper down to nothing. */
   reach?: readonly number[]
   height?: number
@@ -21,7 +21,7 @@ type Props = {
   under?: (on: Frame) => ComponentChildren
 }
 
-const place = { left: [-11, 5, 'end'], right: [11, 5, 'start'], above: [0, -13, 'middle'], below: [0, 25, 'middle'] } as const
+const place = { left: [-11, 5, 'end'], right: [11, 5, 'start'], above: [0, -13, 'middle'], below: [0, 25, 'middle'], under: [9, 24, 'start'] } as const
 
 /** Lines over one axis with marks, uprights and a key: what most figures are. Everything in the units shown. */
 export function Curves({ says, x, y, lines, levels = [], marks = [], uprights = [], reach = [], height, under }: Props) {
@@ -40,7 +40,7 @@ export function Curves({ says, x, y, lines, levels = [], marks = [], uprights = 
         const [dx, dy, anchor] = place[to ?? (on.x.at(mx) > 400 ? 'left' : 'right')]
         return words && <Words key={i} x={on.x.at(mx) + dx} y={on.y.at(my) + dy} anchor={anchor}>{words}</Words>
       })}
-      {uprights.map(({ at, says: name }) => <Words key={name} x={on.x.at(at) + (on.x.at(at) > 400 ? -7 : 7)} y={on.bottom - 10} anchor={on.x.at(at) > 400 ? 'end' : 'start'}>{name}</Words>)}
+      {uprights.map(({ at, says: name, top }) => <Words key={name} x={on.x.at(at) + (on.x.at(at) > 400 ? -7 : 7)} y={top ? on.top + 16 : on.bottom - 10} anchor={on.x.at(at) > 400 ? 'end' : 'start'}>{name}</Words>)}
     </Sheet>
   )
 }
