@@ -45,6 +45,7 @@ export const turboFeed = field('oil.turboFeed.diameter', jetDiameter, mm(1.2), {
 export const jetCoefficient = field('oil.jets.coefficient', dischargeCoefficient, 0.75)
 export const hotPressure = field('oil.hotPressure', oilPressure, null, { label: 'Hot oil pressure, as read' })
 export const hotPressureSpeed = field('oil.hotPressureSpeed', shaftSpeed, rpm(3000), { label: 'Shaft speed of that reading' })
+export const hotPressureTemperature = field('oil.hotPressureTemperature', oilTemperature, degC(95), { label: 'Oil temperature at that reading' })
 
 export const sealsBy = field('oil.sealOiling', sealOiling, 'both')
 export const meteredIdle = field('oil.metering.idle', meteredPerTurn, 0.4e-9, { label: 'Metering pump delivery, lever at rest' })

@@ -1,5 +1,5 @@
 import { choice, gradeOf, quantity } from '../quantity/quantity.ts'
-import { bar, cm3, degC, kW, lPerMin, mm, percent, rpm, um } from '../quantity/si.ts'
+import { bar, cm2, cm3, degC, kW, lPerMin, litre, mm, percent, rpm, um } from '../quantity/si.ts'
 
 // The oil itself.
 export const oilGrade = gradeOf('Oil grade')
@@ -87,3 +87,38 @@ export const oilCoolerHeat = quantity('Rated heat of an oil cooler', 'Φ_o', 'po
 export const coolerDifference = quantity('Oil in less air in', 'ΔT_i', 'temperatureDifference', [5, 150], 2)
 export const viscosityScale = quantity('Times as thick', 'k_ν', 'number', [0.05, 20], 0.05)
 export const oilVolume = quantity('Oil volume', 'V_o', 'volume', [0.002, 0.02], 0.0005, { show: ['L', 'US qt'] })
+
+// What becomes of it: shear, grades, cold, fuel and age.
+export const shearRate = quantity('Shear rate of a film', 'γ', 'frequency', [1e3, 5e7], 1e4, { show: ['1/s', '1/s'] })
+export const hotGrade = quantity('Hot number of the grade', 'SAE', 'number', [8, 60], 1, { whole: true })
+export const volumeGrowth = quantity('Growth of the oil by warming', 'β_V', 'share', [percent(-5), percent(15)], percent(0.2))
+export const pumpingViscosity = quantity('Cold viscosity', 'η_p', 'dynamicViscosity', [0.1, 500], 0.5, { show: ['mPa s', 'mPa s'] })
+export const startReserve = quantity('Reserve of a cold start', 'ΔT_s', 'temperatureDifference', [-60, 80], 1)
+export const viscosityLoss = quantity('Loss of viscosity', 'L_ν', 'share', [percent(-20), percent(80)], percent(1))
+export const fuelRate = quantity('Fuel that goes into the oil', 'r_f', 'massFlow', [0, 5e-5], 1e-7, { show: ['g/h', 'g/h'] })
+export const driveOff = quantity('Share of the fuel that hot oil gives off in an hour', 'k_f', 'share', [0, percent(60)], percent(1))
+export const sumpOil = quantity('Oil in the sump', 'V_s', 'volume', [litre(1), litre(20)], litre(0.1), { show: ['L', 'US qt'] })
+export const runningTime = quantity('Running time', 't_r', 'time', [0, 3.6e6], 1800, { show: ['h', 'h'] })
+
+// Sump, pump, turbocharger.
+export const sideAcceleration = quantity('Steady acceleration in one direction', 'a_y', 'acceleration', [0, 25], 0.2, { show: ['gₙ', 'gₙ'] })
+export const sumpLength = quantity('A length of the sump', 'l_s', 'length', [mm(0), mm(900)], mm(2))
+export const oilDepth = quantity('Depth of oil over the pick-up', 'h_p', 'length', [mm(-300), mm(400)], mm(1))
+export const tiltAngle = quantity('Tilt of the oil surface', 'θ', 'angle', [0, 1.2], 0.01)
+export const oilPumpPower = quantity('Power of the oil pump', 'P_p', 'power', [0, kW(8)], 10)
+export const pumpTotalShare = quantity('Total efficiency of the oil pump', 'η_t', 'share', [0.3, 0.95], percent(3))
+export const feedArea = quantity('Area of a restrictor', 'A_r', 'area', [0, cm2(1)], 1e-8, { show: ['mm²', 'mm²'] })
+export const drainBore = quantity('Bore of the turbocharger drain', 'd_d', 'length', [mm(6), mm(40)], mm(0.5))
+export const drainLength = quantity('Length of the turbocharger drain', 'l_d', 'length', [mm(50), mm(1500)], mm(10))
+export const drainFall = quantity('Fall of the turbocharger drain', 'h_d', 'length', [mm(0), mm(800)], mm(5))
+export const foamFactor = quantity('Volume of foam over volume of oil', 'k_s', 'number', [1, 5], 0.2)
+export const drainTimes = quantity('Drain over feed', 'r_d', 'number', [0, 500], 0.2)
+export const drainSpeed = quantity('Speed in the drain', 'v_d', 'speed', [0, 5], 0.01)
+export const cutTime = quantity('Length of a fuel cut', 't_c', 'time', [0, 60], 0.5, { show: ['s', 's'] })
+export const turnsOf = quantity('Shaft turns', 'N', 'number', [0, 20000], 1)
+export const oilMass = quantity('Mass of oil', 'm_o', 'mass', [0, 0.01], 1e-6, { show: ['mg', 'mg'] })
+export const blendShareReturned = quantity('Share returned by the relief valve and slip', 'x_v', 'share', [0, 1], percent(2))
+export const drainNumber = quantity('Reynolds number of the drain', 'Re_d', 'number', [0, 20000], 10)
+export const oilSpare = quantity('Usable oil', 'V_u', 'volume', [litre(-20), litre(20)], litre(0.1), { show: ['L', 'US qt'] })
+export const sumpMass = quantity('Mass of the oil in the sump', 'm_s', 'mass', [0.8, 20], 0.1)
+export const driveRate = quantity('Rate of giving off', 'k', 'frequency', [0, 1e-3], 1e-7, { show: ['1/h', '1/h'] })

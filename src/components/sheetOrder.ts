@@ -17,7 +17,7 @@ const first: Readonly<Record<string, readonly string[]>> = {
   ],
   oil: [
     'oil.grade', 'oil.viscosity40', 'oil.viscosity100', 'oil.highShear', 'oil.rotorBearing.clearance', 'oil.rotorBearing.diameter', 'oil.rotorBearing.length', 'oil.mainBearing.clearance', 'oil.mainBearing.diameter',
-    'oil.mainBearing.spacing', 'oil.mainBearing.offset', 'oil.hotPressure', 'oil.hotPressureSpeed', 'oil.relief', 'oil.temperatureLimit', 'oil.sealOiling', 'oil.metering.idle', 'oil.metering.full',
+    'oil.mainBearing.spacing', 'oil.mainBearing.offset', 'oil.hotPressure', 'oil.hotPressureSpeed', 'oil.hotPressureTemperature', 'oil.relief', 'oil.temperatureLimit', 'oil.sealOiling', 'oil.metering.idle', 'oil.metering.full',
   ],
   cooling: [
     'cooling.sustainedShare', 'cooling.carSpeed', 'cooling.coolantLimit', 'cooling.capPressure', 'cooling.glycol', 'cooling.radiator.ratedHeat', 'cooling.radiator.ratedCoolantFlow', 'cooling.radiator.ratedAirFlow',
