@@ -8,7 +8,7 @@
  * Folders of `src` from the top down; those in one row may use each other. The registry holds every word of every formula
  * for pages as they are built: what runs in the browser lies below it.
  */
-const rows = [['pages', 'layouts', 'content.config'], ['components', 'article'], ['registry'], ['islands'], ['state'], ['url', 'env.d', 'styles']]
+const rows = [['pages', 'layouts', 'content.config'], ['components', 'article', 'workshop'], ['registry'], ['islands'], ['state'], ['url', 'env.d', 'styles']]
 
 /** Packages that `shared` may use. */
 const sharedMayUse = [/^mathjs(\/|$)/, /^zod(\/|$)/, /^@trochoid\/compute(\/|$)/]
