@@ -57,7 +57,7 @@ export function Tracing({ onKeep }: { onKeep: (map: CompressorMap) => void }) {
   }
   const axis = typeof target === 'string' && target !== 'surge' ? ([target.slice(0, -2), Number(target.at(-1))] as ['flow' | 'ratio', 0 | 1]) : null
   const stroke = typeof target === 'number' ? draft.strokes.find(({ id }) => id === target) : undefined
-  const made = mapOf(draft)
+  const made = useMapOf(draft)
   const usable = made.ok && mapFaults(made.map).every(({ weight }) => weight === 'doubt')
 
   return (
@@ -95,4 +95,15 @@ export function Tracing({ onKeep }: { onKeep: (map: CompressorMap) => void }) {
       )}
     </>
   )
+}
+
+const pause = 150
+/** The map that a draft makes, worked out when the hand rests: dragging a point stays light. */
+function useMapOf(draft: Draft): ReturnType<typeof mapOf> {
+  const [made, setMade] = useState(() => mapOf(draft))
+  useEffect(() => {
+    const timer = setTimeout(() => setMade(mapOf(draft)), pause)
+    return () => clearTimeout(timer)
+  }, [draft])
+  return made
 }

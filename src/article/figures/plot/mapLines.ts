@@ -1,4 +1,5 @@
-import { compressorAt } from '@trochoid/compute/boost/compressorAt.ts'
+import { headExponent, mapGrid } from '@trochoid/compute/boost/mapGrid.ts'
+import { gridAt, type Grid } from '@trochoid/compute/numerics/grid.ts'
 import { hermiteAt, monotoneSlopes } from '@trochoid/compute/numerics/monotone.ts'
 import type { CompressorMap, SpeedLine } from '@trochoid/compute/quantity/quantity.ts'
 import type { Spot } from './Lines.tsx'
@@ -19,15 +20,15 @@ function smooth({ flow, ratio }: SpeedLine): Spot[] {
   })
 }
 
-/** Efficiency over flow and ratio, nothing where the map says nothing. */
+/** Lines of equal efficiency, sought over speed and place along the line, where the map has no edges to stop short of. */
 function islands(map: CompressorMap, levels: readonly number[]) {
-  const most = Math.max(...map.lines.map(({ flow }) => flow.at(-1)!)), high = Math.max(...map.lines.map(({ ratio }) => Math.max(...ratio)))
-  const x = Array.from({ length: 40 }, (_, i) => most * (0.02 + (0.98 * i) / 39)), y = Array.from({ length: 34 }, (_, i) => 1.02 + ((high - 1.02) * i) / 33)
-  const z = y.map((ratio) => x.map((flow) => {
-    const at = compressorAt({ map, flow, ratio })
-    return at.outside === 0 && at.estimated === 0 ? at.efficiency : null
-  }))
-  return levels.flatMap((level) => contour(x, y, z, level).filter((spots) => spots.length > 3).map((spots) => ({ level, spots })))
+  const g = mapGrid(map)
+  const out = new Float64Array(3)
+  const read = (of: Grid, speed: number, place: number): number => { gridAt(of, speed, place, out); return out[0]! }
+  const places = Array.from({ length: 25 }, (_, i) => i / 24), speeds = Array.from({ length: 25 }, (_, i) => g.lowest + ((g.top - g.lowest) * i) / 24)
+  const z = speeds.map((speed) => places.map((place) => read(g.efficiency, speed, place)))
+  const spot = ([place, speed]: Spot): Spot => [read(g.flow, speed, place), (1 + read(g.head, speed, place)) ** (1 / headExponent)]
+  return levels.flatMap((level) => contour(places, speeds, z, level).filter((spots) => spots.length > 3).map((spots) => ({ level, spots: spots.map(spot) })))
 }
 
 export function drawn(map: CompressorMap, levels: readonly number[] = []): Drawn {
