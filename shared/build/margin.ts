@@ -29,6 +29,8 @@ export type Margin = {
   readonly always?: 'not known'
   /** The best state that this model can honestly give. */
   readonly best?: State
+  /** Links whose having no answer makes this one short too: what boils has no boil margin. */
+  readonly shortBy?: readonly string[]
   /** Other words for the states, where the trade's own say less: `inside`, `outside`. */
   readonly words?: Readonly<Partial<Record<State, string>>>
   /** The numbers it rests on first: their provenance is the margin's, and one that is missing makes it `not known`. */

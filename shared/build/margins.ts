@@ -66,7 +66,7 @@ function weigh(margin: Margin, solved: Solved, sheet: Sheet, tight: number): Wei
       for (const side of [margin.demand, margin.capacity]) {
         if (side.origin === 'field') { if (valueAt(sheet, side) === null) missing.add(side.path); continue }
         const why = point.failed[side.path]
-        if (why?.link === margin.id) { own ??= why.says; ownAt ??= point.speed } else if (why) other ??= why.says
+        if (why && (why.link === margin.id || margin.shortBy?.includes(why.link))) { own ??= why.says; ownAt ??= point.speed } else if (why) other ??= why.says
         for (const path of point.missing[side.path] ?? []) missing.add(path)
       }
       continue

@@ -14,6 +14,7 @@ export default margin({
   must: 'stay below',
   as: 'difference',
   tight: 15,
+  shortBy: ['coolant-temperature'],
   rests: [capPressure, glycol, radiatorHeat, coolantShare],
   remedies: [
     { field: capPressure, move: 'up', says: 'A cap that opens later, if hoses and header tank are rated for it.' },

@@ -21,7 +21,7 @@ export const about = {
   },
   out: {
     peak: role(coolantTemperatureOf, 'T_max', 'Highest coolant temperature'), end: role(coolantTemperatureOf, 'T_e', 'Coolant at the end'), metal: metalTemperatureOf,
-    until: role(courseTime, 't_lim', 'Time until the limit is passed'), lasted: role(courseTime, 't_b', 'Time that the run lasted'), open: closureOf,
+    within: role(courseTime, 't_lim', 'Time within the limit'), lasted: role(courseTime, 't_b', 'Time that the run lasted'), open: closureOf,
   },
   steps: [
     'C_s dT_s/dt = Q − G (T_s − T_c): Q is the full heat for the loaded part of each lap, nothing for the rest.',
@@ -78,5 +78,5 @@ export const coolantCourse = formula<typeof about>('coolant-course', {}, (x) => 
     if (share < 1 && t < time - 1e-6 && !phase(Math.min((1 - share) * cycle, time - t), 0)) break
   }
   const stored = metalCapacity * (y[0]! - start) + coolantCapacity * (y[1]! - start)
-  return { peak, end: y[1]!, metal: y[0]!, until, lasted: t, open: into > 0 ? (into - out - stored) / into : 0 }
+  return { peak, end: y[1]!, metal: y[0]!, within: Math.min(until, t), lasted: t, open: into > 0 ? (into - out - stored) / into : 0 }
 }))

@@ -1,12 +1,12 @@
 import { pointValue } from '../build/pointValue.ts'
 import { fuelPowerIn } from '../engine/quantities.ts'
 import { enthalpyFlow, exhaustGasTemperature } from '../media/quantities.ts'
-import { boilingPointOf, coolantFlowOf, coolantTemperatureOf, coreAir, coreAirTemperatureOf, heatFlow } from './quantities.ts'
+import { boilingPointOf, coolantFlowOf, coolantHeatOf, coolantTemperatureOf, coreAir, coreAirTemperatureOf, heatFlow } from './quantities.ts'
 
 /** Where the heat goes at one shaft speed, and how warm the coolant gets there. */
 export const at = {
   fuelPower: pointValue('cooling.fuelPower', fuelPowerIn),
-  coolantHeat: pointValue('cooling.coolantHeat', heatFlow, 'Heat to the coolant'),
+  coolantHeat: pointValue('cooling.coolantHeat', coolantHeatOf),
   oilHeat: pointValue('cooling.oilHeat', heatFlow, 'Heat to the oil'),
   exhaustHeat: pointValue('cooling.exhaustHeat', heatFlow, 'Heat in the exhaust'),
   surfaceHeat: pointValue('cooling.surfaceHeat', heatFlow, 'Heat from the engine’s surfaces'),

@@ -3,6 +3,7 @@ import { bar, degC, kmh, kPa, kW, lPerMin, minutes, mm, percent } from '../quant
 
 // Where the fuel's energy goes.
 export const heatFlow = quantity('Heat flow', 'Q', 'power', [100, kW(1500)], kW(3), { show: ['kW', 'kW'] })
+export const coolantHeatOf = quantity('Heat to the coolant', 'Q_c', 'power', [kW(0.5), kW(250)], kW(3), { show: ['kW', 'kW'] })
 export const heatShareOf = quantity('Share of the released heat', 'x_q', 'share', [percent(0.5), percent(45)], percent(2))
 export const heatBand = quantity('Band of the exhaust heat', 'β_x', 'share', [0, percent(10)], percent(0.5))
 export const massFlowOf = quantity('Mass flow of exhaust', 'm_x', 'massFlow', [0.002, 1.3], 0.005, { show: ['g/s', 'lb/min'] })

@@ -36,27 +36,26 @@ export default calculation({
     airShare: radiatorAirShare, airExponent, coolantExponent, limit: coolantLimit, outside: siteAirPressure, cap: capPressure,
   },
   out: {
-    peak: role(coolantTemperatureOf, 'T_max', 'Highest coolant temperature'), metal: role(metalTemperatureOf, 'T_s', 'Metal at the end'), until: role(courseTime, 't_lim', 'Time until the limit is passed'),
+    peak: role(coolantTemperatureOf, 'T_max', 'Highest coolant temperature'), metal: role(metalTemperatureOf, 'T_s', 'Metal at the end'), within: role(courseTime, 't_lim', 'Time within the limit'),
     boiling: boilingPointOf, lasted: role(courseTime, 't_b', 'Time that the run lasted'), closes: closureOf,
   },
   curve: ['share', 'peak'],
-  mayLack: ['until'],
   answer({ speed, coolantHeat, share, cycle, time, start, volume, aluminium, iron, toCoolant, still, air, airTemperature, glycol, pumpFlow, pumpSpeed, opens, open, ratedHeat, ratedCoolantTemperature, ratedAirTemperature, ratedAir, ratedCoolant, airShare, airExponent, coolantExponent, limit, outside, cap }) {
     const boiling = coolantBoilingPoint({ pressure: pressureUnderCap({ outside, cap }), glycol })
     if (start >= boiling) throw new NoAnswer('coolant', 'The session begins above the boiling point of the coolant: start cooler, or look at cap and mixture.')
     if (!(time > 0)) throw new NoAnswer('session', 'A session takes time: enter its length.')
     const pump = pumpFlowAt({ rated: pumpFlow, speed, ratedSpeed: pumpSpeed })
     const { conductance } = ratedConductance({ heat: ratedHeat, coolantTemperature: ratedCoolantTemperature, airTemperature: ratedAirTemperature, air: ratedAir, coolant: ratedCoolant, glycol })
-    const { peak, metal, until, lasted, open: closes } = coolantCourse({
+    const { peak, metal, within, lasted, open: closes } = coolantCourse({
       heat: coolantHeat, share, cycle, time, start, metalCapacity: metalHeatCapacity({ aluminium, iron }), coolantCapacity: coolantHeatCapacity({ volume, density: coolantDensity({ temperature: ratedCoolantTemperature, glycol }), specificHeat: coolantSpecificHeat({ temperature: ratedCoolantTemperature, glycol }) }),
       toCoolant: metalConductanceAt({ rated: toCoolant, flow: pump, ratedFlow: pumpFlow, still }), pump, glycol, opens, open, conductance, airShare, air, ratedAir, airExponent, ratedCoolant, coolantExponent, airTemperature, limit, boiling,
     })
-    return { peak, metal, until, boiling, lasted, closes }
+    return { peak, metal, within, boiling, lasted, closes }
   },
   says: ({ peak, boiling, limit }) => peak >= boiling
     ? 'The coolant boils at {boiling} after {lasted}: from there the model has nothing to say.'
     : peak > limit
-      ? 'The limit of {limit} is passed after {until}; the highest is {peak}, and it would boil at {boiling}.'
+      ? 'The limit of {limit} is passed after {within}; the highest is {peak}, and it would boil at {boiling}.'
       : 'Over {time} the coolant stays within {peak}; you accept {limit}, and it would boil at {boiling}.',
   leavesOut: 'Oil, charge cooler and the circuit itself, which the track session page has; local hot spots; the heat of part throttle.',
 })

@@ -26,9 +26,11 @@ test('with radiator shut and all heat stored, it warms by heat over capacity', (
   expect((end - 300) * 31e3 + (metal - 300) * 48e3).toBeCloseTo(60e3 * 30, -2)
 })
 test('a higher share is hotter; the limit is passed between start and end', () => {
-  const hot = coolantCourse({ ...here, share: 0.9, time: 1200 })
+  const hot = coolantCourse({ ...here, heat: 75e3, share: 0.95, time: 1200 })
   expect(hot.peak).toBeGreaterThan(coolantCourse({ ...here, time: 1200 }).peak)
-  expect(hot.until).toBeGreaterThan(0)
+  expect(hot.within).toBeGreaterThan(0)
+  expect(hot.within).toBeLessThan(1200)
+  expect(coolantCourse({ ...here, share: 0.2, time: 1200 }).within).toBe(1200)
 })
 test('boils: the run ends there', () => {
   const boiled = coolantCourse({ ...here, share: 1, heat: 150e3 })
