@@ -2,15 +2,12 @@ import { allFields, margins as allMargins } from '../build/everything.ts'
 import { cureSentence, remediesFor, wantsCure } from '../build/remedies.ts'
 import { stateWord, sentence, weighMargins } from '../build/margins.ts'
 import { balances } from '../build/pointValues.ts'
-import { readSheet } from '../build/schema.ts'
 import { setEntry, type Sheet } from '../build/sheet.ts'
 import { solveBuild } from '../build/solve.ts'
 import { readValue } from '../calculation/inputs.ts'
 import { readArithmetic } from '../quantity/arithmetic.ts'
-import { builds } from '../data/builds/index.ts'
-import { readBuildCode } from '../link/buildLink.ts'
-import { buildIn } from '../link/fragment.ts'
 import { BadInput } from './badInput.ts'
+import { sheetFrom } from './sheetFrom.ts'
 import { type Workshop } from './workshop.ts'
 
 /** Solves a build file, the build of a link, or an invented one by name (`street`, `track`, `faulty`): idle, sweep, residuals, margins, remedies. */
@@ -41,21 +38,6 @@ export async function buildCommand(shop: Workshop, args: readonly string[], read
     })),
     remedies,
   }
-}
-
-export async function sheetFrom(file: string, shop: Workshop, readFile: (path: string) => string): Promise<Sheet> {
-  const linked = buildIn(file)
-  if (linked) {
-    const read = await readBuildCode(linked.code, shop.fields)
-    if (!read.ok) throw new BadInput('link', read.says)
-    return read.sheet
-  }
-  if (Object.hasOwn(builds, file)) return builds[file as keyof typeof builds]
-  let text: string
-  try { text = readFile(file) } catch { throw new BadInput('file', `${file} cannot be read. Give a build file, or ${Object.keys(builds).join(', ')}.`) }
-  const read = readSheet(text, shop.fields)
-  if (!read.ok) throw new BadInput(read.field, read.says)
-  return read.sheet
 }
 
 export function setField(sheet: Sheet, text: string, shop: Workshop): Sheet {

@@ -6,7 +6,8 @@ import { inputsOf, type Tolerances } from '../uncertainty/inputs.ts'
 import { workOf, type Plan } from '../uncertainty/sampling.ts'
 import { wholeModel } from '../uncertainty/wholeModel.ts'
 import { BadInput } from './badInput.ts'
-import { setField, sheetFrom } from './buildCommand.ts'
+import { setField } from './buildCommand.ts'
+import { sheetFrom } from './sheetFrom.ts'
 import { type Workshop } from './workshop.ts'
 
 const mostSamples = 100_000

@@ -5,9 +5,11 @@ import { chanceCommand } from './chanceCommand.ts'
 import { checksCommand } from './checksCommand.ts'
 import { compareCommand } from './compareCommand.ts'
 import { describeCommand, listCommand, runCommand, solveCommand } from './calculationCommands.ts'
+import { logCommand } from './logCommand.ts'
+import { sessionCommand } from './sessionCommand.ts'
 import { type Workshop } from './workshop.ts'
 
-const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | compare <file or link> <file or link> | checks'
+const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | compare <file or link> <file or link> | session <file> [--over circuit or log] [--minutes n] [--start cold|warm] | log <log.csv> <file> [--map column=channel:unit]… [--pull from,to] | checks'
 
 /** Bad input as the contract tells it; null where the fault is ours. */
 const refusal = (error: unknown): { readonly error: { readonly field: string; readonly message: string } } | null => (error instanceof BadInput ? { error: { field: error.field, message: error.message } } : null)
@@ -39,13 +41,16 @@ async function obey(workshop: Workshop, [command, ...rest]: readonly string[], l
   }
   if (command === 'run') return print(runCommand(workshop, rest[0], parse(rest[1] ?? '{}', 'inputs')))
   if (command === 'solve') return print(solveCommand(workshop, rest[0], rest[1], parse(rest[2] ?? '', 'wanted')))
-  if (command === 'build') return print(await buildCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
-  if (command === 'chance') return print(await chanceCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
-  if (command === 'compare') return print(await compareCommand(workshop, rest, (file) => readFileSync(file, 'utf8')))
+  if (command === 'build') return print(await buildCommand(workshop, rest, text))
+  if (command === 'chance') return print(await chanceCommand(workshop, rest, text))
+  if (command === 'compare') return print(await compareCommand(workshop, rest, text))
+  if (command === 'session') return print(await sessionCommand(workshop, rest, text, readFileSync))
+  if (command === 'log') return print(await logCommand(workshop, rest, text, readFileSync))
   if (command === 'checks') return print(checksCommand(workshop))
   throw new BadInput('command', `Use: ${usage}`)
 }
 
-function parse(text: string, field: string): unknown {
-  try { return JSON.parse(text) } catch { throw new BadInput(field, 'This is not JSON.') }
+const text = (file: string): string => readFileSync(file, 'utf8')
+function parse(json: string, field: string): unknown {
+  try { return JSON.parse(json) } catch { throw new BadInput(field, 'This is not JSON.') }
 }

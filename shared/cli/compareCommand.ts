@@ -4,7 +4,7 @@ import { solveBuild } from '../build/solve.ts'
 import { compare } from '../comparison/compare.ts'
 import { type Side } from '../comparison/side.ts'
 import { BadInput } from './badInput.ts'
-import { sheetFrom } from './buildCommand.ts'
+import { sheetFrom } from './sheetFrom.ts'
 import { type Workshop } from './workshop.ts'
 
 /** Two builds side by side. */
