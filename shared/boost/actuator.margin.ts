@@ -5,7 +5,7 @@ import { boostTargetCurve, controlShare, diaphragmAreaOf, firstMovement, fullTra
 export default [
   margin({
     id: 'actuator-holds', title: 'Actuator keeps the wastegate shut', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
-    demand: at.boost, capacity: at.actuatorHeld, must: 'stay below', as: 'difference', tight: 10e3, rests: [firstMovement, diaphragmAreaOf],
+    demand: at.asked, capacity: at.actuatorHeld, must: 'stay below', as: 'difference', tight: 10e3, rests: [firstMovement, diaphragmAreaOf],
     remedies: [
       { field: firstMovement, move: 'up', says: 'A stiffer spring or more preload.' },
       { field: controlShare, move: 'up', says: 'A control valve that keeps more of the boost from the actuator, or a second port.' },
@@ -16,7 +16,7 @@ export default [
   }),
   margin({
     id: 'actuator-opens', title: 'Actuator opens the wastegate far enough', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
-    demand: at.actuatorOpens, capacity: at.boost, must: 'stay below', as: 'difference', tight: 10e3, rests: [fullTravel, firstMovement, diaphragmAreaOf],
+    demand: at.actuatorOpens, capacity: at.asked, must: 'stay below', as: 'difference', tight: 10e3, rests: [fullTravel, firstMovement, diaphragmAreaOf],
     remedies: [
       { field: fullTravel, move: 'down', says: 'A softer spring with the same preload.' },
       { field: firstMovement, move: 'down', says: 'Less preload, and a control valve that keeps the wastegate shut for longer.' },

@@ -10,7 +10,7 @@ export default calculation({
   asks: 'Up to what boost can the actuator keep the wastegate shut?',
   in: {
     firstMovement, diaphragmArea: diaphragmAreaOf, diameter: wastegateDiameter, leverRatio: actuatorLever, kept: controlShare,
-    inlet: at.turbineInletPressure, outlet: at.turbineOutletPressure,
+    inlet: at.inletPressureAsked, outlet: at.outletPressureAsked,
   },
   out: { held: at.actuatorHeld },
   curve: ['inlet', 'held'],

@@ -10,7 +10,7 @@ export default calculation({
   asks: 'At what boost has the actuator, with all of it on the opening side, opened the wastegate as far as this point asks?',
   in: {
     firstMovement, fullTravel, diaphragmArea: diaphragmAreaOf, diameter: wastegateDiameter, leverRatio: actuatorLever,
-    inlet: at.turbineInletPressure, outlet: at.turbineOutletPressure, flow: at.wastegateFlow, capacity: at.wastegateCapacity,
+    inlet: at.inletPressureAsked, outlet: at.outletPressureAsked, flow: at.wastegateAsked, capacity: at.wastegateCapacity,
   },
   out: { opens: at.actuatorOpens },
   curve: ['fullTravel', 'opens'],

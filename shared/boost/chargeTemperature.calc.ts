@@ -1,12 +1,14 @@
-import { calculation } from '../calculation/calculation.ts'
+import { calculation, optional } from '../calculation/calculation.ts'
 import { at as engine } from '../engine/point.ts'
+import { coverage } from '../cooling/fields.ts'
+import { at as cooling } from '../cooling/point.ts'
 import { siteAirPressure, siteAirTemperature } from '../engine/fields.ts'
 import { gasDensity } from '../engine/gasDensity.ts'
 import { at } from './point.ts'
-import { coolerLoss, coolerRatedEffectiveness, coolerRatedFlow, inletLoss } from './fields.ts'
+import { coolerLoss, coolerRatedAir, coolerRatedEffectiveness, coolerRatedFlow, inletLoss } from './fields.ts'
 import { compressorOutletTemperature } from './compressorOutletTemperature.ts'
 import { cooledTemperature } from './cooledTemperature.ts'
-import { coolerEffectiveness } from './coolerEffectiveness.ts'
+import { effectivenessHere } from './effectivenessHere.ts'
 import { flowPressureLoss } from './flowPressureLoss.ts'
 import { gaugeBoost } from './gaugeBoost.ts'
 import { pressureAfterLoss } from './pressureAfterLoss.ts'
@@ -20,16 +22,16 @@ export default calculation({
   asks: 'How warm is the charge in the manifold at this boost, from the air outside to the throttle?',
   in: {
     outside: siteAirPressure, temperature: siteAirTemperature, manifold: engine.manifold, flow: engine.air, efficiency: at.compressorEfficiency,
-    inletCoefficient: inletLoss, coolerCoefficient: coolerLoss, ratedFlow: coolerRatedFlow, ratedEffectiveness: coolerRatedEffectiveness, assumed: engine.charge,
+    inletCoefficient: inletLoss, coolerCoefficient: coolerLoss, ratedFlow: coolerRatedFlow, ratedEffectiveness: coolerRatedEffectiveness, ratedAir: optional(coolerRatedAir), coreAir: cooling.coreAirFlow, coverage, assumed: engine.charge,
   },
   out: { boost: boostPressure, ratio: ratioOf, outlet: gasTemperature, charge: chargeTemperature },
   curve: ['manifold', 'charge'],
-  answer({ outside, temperature, manifold, flow, efficiency, inletCoefficient, coolerCoefficient, ratedFlow, ratedEffectiveness, assumed }) {
+  answer({ outside, temperature, manifold, flow, efficiency, inletCoefficient, coolerCoefficient, ratedFlow, ratedEffectiveness, ratedAir, coreAir, coverage, assumed }) {
     const inlet = pressureAfterLoss({ before: outside, loss: flowPressureLoss({ coefficient: inletCoefficient, flow, density: gasDensity({ pressure: outside, temperature }) }) })
     const before = pressureBeforeLoss({ after: manifold, loss: flowPressureLoss({ coefficient: coolerCoefficient, flow, density: gasDensity({ pressure: manifold, temperature: assumed }) }) })
     const ratio = pressureRatio({ outlet: before, inlet })
     const outlet = compressorOutletTemperature({ inletTemperature: temperature, ratio, efficiency })
-    const effectiveness = coolerEffectiveness({ flow, ratedFlow, ratedEffectiveness })
+    const effectiveness = effectivenessHere({ flow, ratedFlow, ratedEffectiveness, ratedAir, coreAir, coverage })
     return { boost: gaugeBoost({ manifold, outside }), ratio, outlet, charge: cooledTemperature({ inlet: outlet, effectiveness, coolant: temperature }) }
   },
   says: () => 'For {boost} on the gauge the compressor works at a ratio of {ratio}, because filter and cooler take their part. It sends out air at {outlet}; the charge reaches the engine at {charge}.',

@@ -3,7 +3,7 @@ import { backPressureRatio, chargeTemperature, shaftSpeed } from '../engine/quan
 import { mediumMap } from '../data/maps/medium.ts'
 import { bar, degC, mm, rpm } from '../quantity/si.ts'
 import {
-  actuatorPressure, boostTarget, compressorMap, diaphragmArea, dischargeCoefficient, effectiveness, efficiencyBand, flowCapacity, gasFlow, hotMaterial, keptShare, leverRatio, lossCoefficient,
+  actuatorPressure, boostTarget, compressorMap, coolingAir, diaphragmArea, dischargeCoefficient, effectiveness, efficiencyBand, flowCapacity, gasFlow, hotMaterial, keptShare, leverRatio, lossCoefficient,
   mechanicalEfficiency, rodTravel, springPreload, springRate, turbineEfficiency, turbineInletTemperature, turboCount, turboInertia, turboSpeed, valveCount, valveDiameter,
 } from './quantities.ts'
 
@@ -25,6 +25,7 @@ export const inletLoss = field('boost.inletLoss', lossCoefficient, 30e3, { label
 export const coolerLoss = field('boost.coolerLoss', lossCoefficient, 90e3, { label: 'Loss coefficient of charge cooler and its pipes' })
 export const coolerRatedFlow = field('boost.coolerRatedFlow', gasFlow, 0.4, { label: 'Charge flow at which the cooler is rated' })
 export const coolerRatedEffectiveness = field('boost.coolerRatedEffectiveness', effectiveness, 0.72, { label: 'Effectiveness at that flow' })
+export const coolerRatedAir = field('boost.coolerRatedAir', coolingAir, null, { label: 'Cooling air of that rating' })
 export const maxChargeTemperature = field('boost.maxChargeTemperature', chargeTemperature, degC(60), { label: 'Highest charge temperature you accept' })
 
 // Turbine and exhaust.

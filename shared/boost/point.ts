@@ -27,6 +27,12 @@ export const at = {
   wastegateFlow: pointValue('boost.wastegateFlow', role(gasFlow, 'm_w', 'Flow through the wastegate')),
   exhaustFlow: pointValue('boost.exhaustFlow', role(gasFlow, 'm_x', 'Exhaust flow')),
   boost: pointValue('boost.boost', boostPressure),
+  // The same point if wastegate and actuator did all that is asked of them.
+  asked: pointValue('boost.asked', role(boostPressure, 'p_w', 'Boost asked of the wastegate')),
+  inletPressureAsked: pointValue('boost.inletPressureAsked', within(role(gasPressure, 'p_3w', 'Pressure before the turbine at the boost asked'), kPa(85), kPa(600))),
+  outletPressureAsked: pointValue('boost.outletPressureAsked', within(role(gasPressure, 'p_4w', 'Pressure after the turbine at the boost asked'), kPa(55), kPa(250))),
+  wastegateAsked: pointValue('boost.wastegateAsked', role(gasFlow, 'm_ww', 'Flow the wastegate must pass to hold the boost asked')),
+  exhaustFlowAsked: pointValue('boost.exhaustFlowAsked', role(gasFlow, 'm_xw', 'Exhaust flow at the boost asked')),
   // Made by links of the chain from the values above.
   surgeFlow: pointValue('boost.surgeFlow', role(correctedFlow, 'm_s', 'Flow at surge, same pressure ratio')),
   chokeFlow: pointValue('boost.chokeFlow', role(correctedFlow, 'm_k', 'Flow at the right edge of the map, same pressure ratio')),

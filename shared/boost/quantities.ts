@@ -27,6 +27,7 @@ export const speedShare = quantity('Turbocharger speed over its limit', 'ν', 's
 export const pressureLoss = quantity('Pressure loss', 'Δp_l', 'pressureDifference', [0, kPa(60)], kPa(0.5))
 export const lossCoefficient = quantity('Loss coefficient of a passage', 'K', 'lossCoefficient', [1e3, 2e6], 2e3)
 export const effectiveness = quantity('Charge cooler effectiveness', 'ε_k', 'share', [0.2, 0.98], percent(2))
+export const coolingAir = quantity('Cooling air over the charge cooler', 'm_k', 'massFlow', [0.05, 8], 0.05, { show: ['kg/s', 'lb/s'] })
 export const flowCapacity = quantity('Turbine flow capacity', 'm_T', 'massFlow', [0.03, 0.8], 0.005, { show: ['g/s', 'lb/min'] })
 export const gasSpecificHeat = quantity('Specific heat of a gas', 'c_p', 'specificHeat', [950, 1400], 15)
 export const heatRatio = quantity('Ratio of specific heats', 'γ', 'number', [1.2, 1.41], 0.01)

@@ -4,7 +4,7 @@ import { turbineCapacity, wastegateDiameter, wastegateNumber } from './fields.ts
 
 export default margin({
   id: 'wastegate-passes', title: 'Wastegate passes enough', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
-  demand: at.wastegateFlow, capacity: at.wastegateCapacity, must: 'stay below', as: 'share', tight: 0.3, best: 'tight', rests: [turbineCapacity, wastegateDiameter],
+  demand: at.wastegateAsked, capacity: at.wastegateCapacity, must: 'stay below', as: 'share', tight: 0.3, best: 'tight', rests: [turbineCapacity, wastegateDiameter],
   remedies: [
     { field: wastegateDiameter, move: 'up', says: 'A larger valve.' },
     { field: wastegateNumber, move: 'up', says: 'One more valve.' },

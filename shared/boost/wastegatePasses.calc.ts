@@ -14,8 +14,8 @@ export default calculation({
   asks: 'Does the wastegate, wide open, pass all the exhaust that the turbine does not need?',
   in: {
     diameter: wastegateDiameter, number: wastegateNumber, dischargeCoefficient: wastegateDischarge,
-    inletPressure: at.turbineInletPressure, outletPressure: at.turbineOutletPressure, inletTemperature: cooling.exhaustTemperature,
-    wastegateFlow: at.wastegateFlow, exhaustFlow: at.exhaustFlow,
+    inletPressure: at.inletPressureAsked, outletPressure: at.outletPressureAsked, inletTemperature: cooling.exhaustTemperatureAsked,
+    wastegateFlow: at.wastegateAsked, exhaustFlow: at.exhaustFlowAsked,
   },
   out: { capacity: at.wastegateCapacity, share: at.bypassShare },
   curve: ['diameter', 'capacity'],

@@ -1,4 +1,3 @@
-import { newton } from '../numerics/newton.ts'
 import { airMassFlow } from '../engine/airMassFlow.ts'
 import { backPressureVe } from '../engine/backPressureVe.ts'
 import { brakePower } from '../engine/brakePower.ts'
@@ -9,6 +8,7 @@ import { fuelPower } from '../engine/fuelPower.ts'
 import { gasDensity } from '../engine/gasDensity.ts'
 import { indicatedPower } from '../engine/indicatedPower.ts'
 import { meanPressurePower } from '../engine/meanPressurePower.ts'
+import { pressureBeforeThrottle } from '../engine/pressureBeforeThrottle.ts'
 import { pumpingMeanPressure } from '../engine/pumpingMeanPressure.ts'
 import { releasedShare } from '../engine/releasedShare.ts'
 import { airEnthalpyRise } from '../media/airEnthalpyRise.ts'
@@ -22,6 +22,7 @@ import { compressorOutletTemperature } from '../boost/compressorOutletTemperatur
 import { compressorPower } from '../boost/compressorPower.ts'
 import { cooledTemperature } from '../boost/cooledTemperature.ts'
 import { coolerEffectiveness } from '../boost/coolerEffectiveness.ts'
+import { coolerEffectivenessInAir } from '../boost/coolerEffectivenessInAir.ts'
 import { correctedFlow } from '../boost/correctedFlow.ts'
 import { exhaustFlow } from '../boost/exhaustFlow.ts'
 import { expansionRatio } from '../boost/expansionRatio.ts'
@@ -46,8 +47,8 @@ export type Guess = { readonly charge: number; readonly before: number; readonly
 export type State = ReturnType<typeof evaluate>
 
 /**
- * The engine and its turbocharger at one shaft speed, full throttle, for assumed charge temperature, pressure before the turbine
- * and manifold pressure. Reference of all enthalpies: 298.15 K.
+ * The engine and its turbocharger at one shaft speed, for assumed charge temperature, pressure before the turbine and manifold
+ * pressure. Reference of all enthalpies: 298.15 K.
  */
 export function evaluate(b: Given, speed: number, { charge, before, manifold }: Guess) {
   // Air through the engine.
@@ -63,14 +64,19 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
   // Compressor and charge cooler.
   const inletLoss = flowPressureLoss({ coefficient: b.inletLoss, flow: air, density: b.outsideDensity })
   const inlet = pressureAfterLoss({ before: b.airPressure, loss: inletLoss })
-  const coolerLoss = flowPressureLoss({ coefficient: b.coolerLoss, flow: air, density })
-  const outlet = pressureBeforeLoss({ after: manifold, loss: coolerLoss })
+  // Before a throttle that is not fully open stands more pressure; fully open, its loss belongs to the pipe it sits in.
+  const pipe = b.throttle ? pressureBeforeThrottle({ flow: air, area: b.throttle.area, dischargeCoefficient: b.throttle.discharge, temperature: charge, manifold }) : manifold
+  const pipeDensity = b.throttle ? gasDensity({ pressure: dryAirPressure({ pressure: pipe, share: b.vapourShare }), temperature: charge }) : density
+  const coolerLoss = flowPressureLoss({ coefficient: b.coolerLoss, flow: air, density: pipeDensity })
+  const outlet = pressureBeforeLoss({ after: pipe, loss: coolerLoss })
   const compressorRatio = pressureRatio({ outlet, inlet })
   const corrected = correctedFlow({ flow: flowOfOne({ flow: air, turbos: b.turbos }), temperature: b.airTemperature, pressure: inlet, referenceTemperature: b.map.referenceTemperature, referencePressure: b.map.referencePressure })
   const place = compressorAt({ map: b.map, flow: corrected, ratio: compressorRatio })
   const outletTemperature = compressorOutletTemperature({ inletTemperature: b.airTemperature, ratio: compressorRatio, efficiency: place.efficiency })
   const compressor = compressorPower({ flow: air, inletTemperature: b.airTemperature, outletTemperature })
-  const effectiveness = coolerEffectiveness({ flow: air, ratedFlow: b.coolerRatedFlow, ratedEffectiveness: b.coolerRatedEffectiveness })
+  const effectiveness = b.coolerAir
+    ? coolerEffectivenessInAir({ units: b.coolerAir.units, flow: air, ratedFlow: b.coolerRatedFlow, air: b.coolerAir.air, ratedAir: b.coolerAir.rated })
+    : coolerEffectiveness({ flow: air, ratedFlow: b.coolerRatedFlow, ratedEffectiveness: b.coolerRatedEffectiveness })
   const cooled = cooledTemperature({ inlet: outletTemperature, effectiveness, coolant: b.airTemperature })
 
   // Heat and work between the ports.
@@ -103,9 +109,9 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
   const delivered = shaftPowerBalance({ turbine, mechanicalEfficiency: b.mechanicalEfficiency })
 
   return {
-    speed, charge, before, manifold, density, ratio, ve, air, lambda, fuel, exhaust, inlet, outlet, compressorRatio, corrected, place,
+    speed, charge, before, manifold, pipe, density, ratio, ve, air, lambda, fuel, exhaust, inlet, outlet, compressorRatio, corrected, place,
     outletTemperature, compressor, effectiveness, cooled, chemical, share, released, indicated, friction, pumping, brake, coolant, oil, surface,
-    chargeEnthalpy, leaving, beforeTemperature, asked, afterTemperature, after, expansion, throughTurbine, turbine,
+    chargeEnthalpy, leaving, beforeTemperature, asked, afterTemperature, after, expansion, specificHeat, throughTurbine, turbine,
     bypass, delivered,
     missCharge: (cooled - charge) / 10,
     missPower: (delivered - compressor) / (5000 + 0.05 * compressor),
@@ -115,42 +121,3 @@ export function evaluate(b: Given, speed: number, { charge, before, manifold }: 
 
 /** Reference temperature of enthalpies. */
 export const reference = 298.15
-const tolerance = 1e-9
-
-export type Outcome = { readonly state: State; readonly regulating: boolean; readonly residual: number; readonly converged: boolean; readonly steps: number }
-
-/**
- * Solves one speed. First with the wastegate regulating: boost is at target and what the turbine does not need goes past it. Where that
- * would ask the turbine for more than all the exhaust, the wastegate is shut and boost floats to where compressor and turbine balance.
- */
-export function solvePoint(b: Given, speed: number, near: Guess): Outcome {
-  try { return balanced(b, speed, near) } catch (error) {
-    // Numbers far from any engine leave the equations without a value to start from: no solution, and no reason to stop the sweep.
-    if (!(error instanceof RangeError)) throw error
-    return { state: evaluate(b, speed, near), regulating: false, residual: NaN, converged: false, steps: 0 }
-  }
-}
-
-function balanced(b: Given, speed: number, near: Guess): Outcome {
-  const target = b.airPressure + b.target(speed)
-  let last: State
-  const box = { scaleCharge: 10, scaleBefore: 1e4 }
-  const regulated = newton((x, out) => {
-    last = evaluate(b, speed, { charge: x[0]!, before: x[1]!, manifold: target })
-    out[0] = last.missCharge
-    out[1] = last.missPower
-  }, [near.charge, Math.max(near.before, b.airPressure * 1.02)], { scale: [box.scaleCharge, box.scaleBefore], lower: [200, b.airPressure * 1.0001], upper: [700, 2e6], tolerance })
-  const open = evaluate(b, speed, { charge: regulated.x[0]!, before: regulated.x[1]!, manifold: target })
-  if (regulated.converged && open.bypass >= 0) return { state: open, regulating: true, residual: regulated.residual, converged: true, steps: regulated.steps }
-
-  const floating = newton((x, out) => {
-    const s = evaluate(b, speed, { charge: x[0]!, before: x[1]!, manifold: x[2]! })
-    out[0] = s.missCharge
-    out[1] = s.missPower
-    out[2] = s.missFlow
-  }, [near.charge, Math.max(near.before, b.airPressure * 1.02), Math.min(near.manifold, target)], {
-    scale: [box.scaleCharge, box.scaleBefore, 1e4], lower: [200, b.airPressure * 1.0001, b.airPressure * 0.3], upper: [700, 2e6, target * 1.2], tolerance,
-  })
-  const state = evaluate(b, speed, { charge: floating.x[0]!, before: floating.x[1]!, manifold: floating.x[2]! })
-  return { state, regulating: false, residual: floating.residual, converged: floating.converged, steps: floating.steps }
-}

@@ -7,6 +7,11 @@ import { ottoEfficiency } from '../engine/ottoEfficiency.ts'
 import { saturationPressure } from '../media/saturationPressure.ts'
 import { vapourPressure } from '../media/vapourPressure.ts'
 import { vapourShare } from '../media/vapourShare.ts'
+import { valveFlowArea } from '../boost/valveFlowArea.ts'
+import { areaInSeries } from '../engine/areaInSeries.ts'
+import { plateAngleAt } from '../engine/plateAngleAt.ts'
+import { throttleArea } from '../engine/throttleArea.ts'
+import { coolerAirFrom } from './coolerAir.ts'
 import { capacityOfAll } from '../boost/capacityOfAll.ts'
 import { blendHeatingValue } from '../fuel/blendHeatingValue.ts'
 import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
@@ -18,12 +23,13 @@ export type Given = ReturnType<typeof givenFrom>
 
 /** Fields without which the engine and its turbocharger cannot be solved at all. */
 export const corePaths = [
+  'engine.throttle.position', 'engine.throttle.bore', 'engine.throttle.shaft', 'engine.throttle.closedAngle', 'engine.throttle.discharge',
   'site.airPressure', 'site.airTemperature', 'site.humidity', 'engine.describedBy', 'engine.rotors', 'engine.compressionRatio', 'engine.speedLimit', 'engine.veCurve',
   'engine.veBackPressureRatio', 'engine.overlapFactor', 'engine.quality', 'engine.frictionConstant', 'engine.frictionSlope', 'engine.lambdaCurve',
   'fuel.ethanolShare', 'fuel.petrol.density', 'fuel.petrol.hydrogenToCarbon', 'fuel.petrol.heatingValue',
   'cooling.coolantShare', 'cooling.oilShare', 'cooling.surfaceShare', 'cooling.exhaustBand',
   'boost.target', 'boost.compressorMap', 'boost.turbos', 'boost.inletLoss', 'boost.coolerLoss', 'boost.coolerRatedFlow', 'boost.coolerRatedEffectiveness', 'boost.mechanicalEfficiency',
-  'boost.turbineCapacity', 'boost.turbineEfficiency', 'boost.exhaustLoss', 'idle.speed', 'idle.manifoldPressure', 'idle.lambda', 'idle.chargeTemperature', 'idle.volumetricEfficiency',
+  'boost.turbineCapacity', 'boost.turbineEfficiency', 'boost.exhaustLoss', 'boost.wastegate.diameter', 'boost.wastegate.number', 'boost.wastegate.discharge', 'idle.speed', 'idle.manifoldPressure', 'idle.lambda', 'idle.chargeTemperature', 'idle.volumetricEfficiency',
 ] as const
 const geometryPaths = ['engine.generatingRadius', 'engine.eccentricity', 'engine.width', 'engine.shift'] as const
 
@@ -51,6 +57,7 @@ export function givenFrom(fields: FieldValues) {
     }),
     rotors: number('engine.rotors'),
     compressionRatio,
+    throttle: throttleFrom(number),
     ve: over(fields.get('engine.veCurve') as Points),
     veReferenceRatio: number('engine.veBackPressureRatio'),
     overlapFactor: number('engine.overlapFactor'),
@@ -72,16 +79,37 @@ export function givenFrom(fields: FieldValues) {
     coolerLoss: number('boost.coolerLoss'),
     coolerRatedFlow: number('boost.coolerRatedFlow'),
     coolerRatedEffectiveness: number('boost.coolerRatedEffectiveness'),
+    coolerAir: coolerAirFrom(fields),
     mechanicalEfficiency: number('boost.mechanicalEfficiency'),
     turbos: number('boost.turbos'),
     /** Of all turbines together. */
     turbineCapacity: capacityOfAll({ each: number('boost.turbineCapacity'), turbos: number('boost.turbos') }),
     turbineEfficiency: number('boost.turbineEfficiency'),
     exhaustLoss: number('boost.exhaustLoss'),
+    wastegate: { area: valveFlowArea({ diameter: number('boost.wastegate.diameter'), number: number('boost.wastegate.number') }), discharge: number('boost.wastegate.discharge') },
+    actuator: actuatorFrom(fields),
     idle: {
       speed: number('idle.speed'), manifold: number('idle.manifoldPressure'), lambda: number('idle.lambda'), charge: number('idle.chargeTemperature'), ve: number('idle.volumetricEfficiency'),
     },
   }
+}
+
+/** What a throttle that is not fully open adds; nothing where it is. */
+function throttleFrom(number: (path: 'engine.throttle.position' | 'engine.throttle.bore' | 'engine.throttle.shaft' | 'engine.throttle.closedAngle' | 'engine.throttle.discharge') => number): { readonly area: number; readonly discharge: number } | null {
+  const position = number('engine.throttle.position')
+  if (position >= 1) return null
+  const plate = { bore: number('engine.throttle.bore'), shaft: number('engine.throttle.shaft'), closed: number('engine.throttle.closedAngle') }
+  const areaAt = (share: number): number => throttleArea({ ...plate, angle: plateAngleAt({ position: share, closed: plate.closed }) })
+  const [area, open] = [areaAt(position), areaAt(1)]
+  return area < open ? { area: areaInSeries({ area, open }), discharge: number('engine.throttle.discharge') } : null
+}
+
+/** The actuator by its bench pressures, where both are known: without them boost is taken to follow its target. */
+function actuatorFrom(fields: FieldValues) {
+  const paths = ['boost.actuator.firstMovement', 'boost.actuator.fullTravel', 'boost.actuator.diaphragmArea', 'boost.actuator.leverRatio', 'boost.actuator.controlShare', 'boost.wastegate.diameter'] as const
+  const [firstMovement, fullTravel, diaphragmArea, leverRatio, kept, diameter] = paths.map((path) => fields.get(path) as number | null)
+  return firstMovement == null || fullTravel == null || diaphragmArea == null || leverRatio == null || kept == null || diameter == null
+    ? null : { firstMovement, fullTravel, diaphragmArea, leverRatio, kept, diameter }
 }
 
 /** The curve through the points, monotone between them and level beyond its ends: no curve is trusted outside what was given. */

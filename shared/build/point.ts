@@ -1,8 +1,12 @@
+import { type Regime } from './regimes.ts'
+
 /** The coupled model at one shaft speed: every value by path, or what is missing, or the link that has no solution. */
 export type Point = {
   readonly speed: number
   /** Full throttle, or the idle that the sheet describes. */
   readonly kind: 'full' | 'idle'
+  /** What sets boost here: its target, a shut wastegate, or one that opens too early, too late or not far enough. */
+  readonly setBy?: Regime
   readonly values: Readonly<Record<string, number>>
   /** For each value that could not be had: the fields it waits for. */
   readonly missing: Readonly<Record<string, readonly string[]>>

@@ -8,17 +8,25 @@ import { shaftTorque } from '../engine/shaftTorque.ts'
 import { airEnthalpyRise } from '../media/airEnthalpyRise.ts'
 import { exhaustTemperature } from '../media/exhaustTemperature.ts'
 import { exhaustEnthalpy } from '../media/exhaustEnthalpy.ts'
-import { reference, type Outcome, type State } from './core.ts'
+import { reference, type State } from './core.ts'
+import { type Outcome } from './regimes.ts'
 import { type Given } from './given.ts'
 
+/** What wastegate and actuator are asked for, by path: the point as it would be if they did it. */
+export const askedOf = (b: Given, asked: State) => ({
+  'boost.asked': gaugeBoost({ manifold: asked.pipe, outside: b.airPressure }), 'boost.inletPressureAsked': asked.before, 'boost.outletPressureAsked': asked.after,
+  'cooling.exhaustTemperatureAsked': asked.beforeTemperature, 'boost.wastegateAsked': Math.max(0, asked.bypass), 'boost.exhaustFlowAsked': asked.exhaust,
+})
+
 /** The core's answers by path: what the links of the chain, the margins and the pages read. */
-export function valuesOf(b: Given, s: State) {
+export function valuesOf(b: Given, { state: s, asked }: Outcome) {
   const band = exhaustHeatBand({ heat: s.leaving, fuelPower: s.chemical, band: b.exhaustBand })
   const temperature = (heat: number): number => exhaustTemperature({ enthalpy: specificEnthalpyOf({ heat, flow: s.exhaust }) })
   return {
+    ...askedOf(b, asked),
     'engine.speed': s.speed, 'engine.manifoldPressure': s.manifold, 'engine.chargeTemperature': s.charge, 'engine.airFlow': s.air,
     'engine.volumetricEfficiency': s.ve, 'engine.lambda': s.lambda, 'engine.power': s.brake, 'engine.torque': shaftTorque({ power: s.brake, speed: s.speed }),
-    'engine.backPressureRatio': s.ratio,
+    'engine.backPressureRatio': s.ratio, 'engine.throttleInletPressure': s.pipe,
     'boost.compressorInletPressure': s.inlet, 'boost.compressorOutletPressure': s.outlet, 'boost.compressorOutletTemperature': s.outletTemperature,
     'boost.pressureRatio': s.compressorRatio, 'boost.correctedFlow': s.corrected, 'boost.compressorEfficiency': s.place.efficiency, 'boost.compressorPower': s.compressor,
     'boost.compressorSpeed': actualSpeed({ corrected: s.place.speed, temperature: b.airTemperature, referenceTemperature: b.map.referenceTemperature }),
@@ -36,7 +44,8 @@ export function valuesOf(b: Given, s: State) {
 
 /** Paths that only the core makes. */
 export const corePointPaths: readonly (keyof ReturnType<typeof valuesOf>)[] = [
-  'engine.speed', 'engine.manifoldPressure', 'engine.chargeTemperature', 'engine.airFlow', 'engine.volumetricEfficiency', 'engine.lambda', 'engine.power', 'engine.torque', 'engine.backPressureRatio',
+  'engine.speed', 'engine.manifoldPressure', 'engine.chargeTemperature', 'engine.airFlow', 'engine.volumetricEfficiency', 'engine.lambda', 'engine.power', 'engine.torque', 'engine.backPressureRatio', 'engine.throttleInletPressure',
+  'boost.asked', 'boost.inletPressureAsked', 'boost.outletPressureAsked', 'cooling.exhaustTemperatureAsked', 'boost.wastegateAsked', 'boost.exhaustFlowAsked',
   'boost.compressorInletPressure', 'boost.compressorOutletPressure', 'boost.compressorOutletTemperature', 'boost.pressureRatio', 'boost.correctedFlow', 'boost.compressorEfficiency',
   'boost.compressorPower', 'boost.compressorSpeed', 'boost.turbineInletPressure', 'boost.turbineOutletPressure', 'boost.turbineFlow', 'boost.wastegateFlow', 'boost.exhaustFlow', 'boost.boost',
   'fuel.massFlow', 'fuel.fuelPerCharge', 'cooling.fuelPower', 'cooling.coolantHeat', 'cooling.oilHeat', 'cooling.surfaceHeat', 'cooling.exhaustHeat', 'cooling.unburnedHeat',

@@ -16,10 +16,11 @@ import { releasedShare } from '../engine/releasedShare.ts'
 import { untraced } from '../formula/trace.ts'
 import { chain } from './everything.ts'
 import { runChain } from './chain.ts'
-import { solvePoint, type Guess, type Outcome } from './core.ts'
+import { type Guess } from './core.ts'
+import { solvePoint, type Outcome } from './regimes.ts'
 import { coreMissing, givenFrom, type Given } from './given.ts'
 import { fieldValues, type FieldValues } from './fieldValues.ts'
-import { corePointPaths, residualsOf, valuesOf } from './pointValues.ts'
+import { askedOf, corePointPaths, residualsOf, valuesOf } from './pointValues.ts'
 import { type Failure, type Point, type Solved } from './point.ts'
 import { type Sheet } from './sheet.ts'
 
@@ -81,10 +82,11 @@ const finite = (of: Readonly<Record<string, number>>): Record<string, number> =>
 
 function fullPoint(b: Given, fields: FieldValues, speed: number, outcome: Outcome): Point {
   const failure = failureOf(outcome, speed)
-  const values = valuesOf(b, outcome.state)
-  const blank = { speed, kind: 'full' as const, missing: {}, residuals: finite(residualsOf(values, outcome)) }
+  const values = valuesOf(b, outcome)
+  const blank = { speed, kind: 'full' as const, setBy: outcome.regime, missing: {}, residuals: finite(residualsOf(values, outcome)) }
   if (failure) {
-    const known: Record<string, number> = { 'engine.speed': speed }
+    // What is asked of wastegate and actuator can be told where it is what they fail at that leads off the map.
+    const known: Record<string, number> = { 'engine.speed': speed, ...(outcome.converged && outcome.asked !== outcome.state && outcome.asked.place.outside === 0 ? finite(askedOf(b, outcome.asked)) : {}) }
     return finish({ ...blank, values: known, failed: Object.fromEntries(corePointPaths.filter((p) => !(p in known)).map((path) => [path, failure])) }, fields)
   }
   const known = finite(values)
@@ -93,8 +95,8 @@ function fullPoint(b: Given, fields: FieldValues, speed: number, outcome: Outcom
 }
 
 /** Which link has no solution here, and why. */
-function failureOf({ state, converged, residual }: Outcome, speed: number): Failure | null {
-  const at = `At ${write(speed, shaftSpeed)}`
+function failureOf({ state, converged, residual, regime }: Outcome, speed: number): Failure | null {
+  const at = `At ${write(speed, shaftSpeed)}${regime === 'wide open' ? ', with boost above its target because the wastegate passes too little,' : regime === 'stiff' ? ', with boost above its target because the actuator opens too late,' : ''}`
   if (Number.isNaN(residual)) return { link: 'core', says: `${at} the equations of air and boost have no value: a number of the sheet lies far from any engine.` }
   if (!converged) return { link: 'turbine-balance', says: `${at} no pressure before the turbine balances it with the compressor.` }
   const { place } = state
@@ -122,7 +124,7 @@ function idlePoint(b: Given, fields: FieldValues): Point {
   const exhaust = exhaustFlow({ airFlow: air, fuelFlow: fuel })
   const values: Record<string, number> = {
     'engine.speed': speed, 'engine.manifoldPressure': manifold, 'engine.chargeTemperature': charge, 'engine.airFlow': air, 'engine.volumetricEfficiency': ve, 'engine.lambda': lambda,
-    'engine.power': 0, 'engine.torque': 0, 'engine.backPressureRatio': backPressureRatio({ turbineInlet: b.airPressure, manifold }),
+    'engine.power': 0, 'engine.torque': 0, 'engine.backPressureRatio': backPressureRatio({ turbineInlet: b.airPressure, manifold }), 'engine.throttleInletPressure': b.airPressure,
     'boost.turbineInletPressure': b.airPressure, 'boost.turbineOutletPressure': b.airPressure, 'boost.exhaustFlow': exhaust, 'boost.boost': gaugeBoost({ manifold, outside: b.airPressure }),
     'fuel.massFlow': fuel, 'fuel.fuelPerCharge': fuelPerCharge({ fuelFlow: fuel, rotors: b.rotors, speed }),
     'cooling.fuelPower': chemical, 'cooling.coolantHeat': coolant, 'cooling.oilHeat': oil, 'cooling.surfaceHeat': surface,

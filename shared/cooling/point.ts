@@ -19,6 +19,7 @@ export const at = {
   exhaustTemperature: pointValue('cooling.exhaustTemperature', exhaustGasTemperature, 'Exhaust temperature before the turbine'),
   exhaustTemperatureLow: pointValue('cooling.exhaustTemperatureLow', exhaustGasTemperature, 'Exhaust temperature, low end of the band'),
   exhaustTemperatureHigh: pointValue('cooling.exhaustTemperatureHigh', exhaustGasTemperature, 'Exhaust temperature, high end of the band'),
+  exhaustTemperatureAsked: pointValue('cooling.exhaustTemperatureAsked', exhaustGasTemperature, 'Exhaust temperature before the turbine at the boost asked'),
   coreAirFlow: pointValue('cooling.coreAirFlow', coreAir),
   coreAirTemperature: pointValue('cooling.coreAirTemperature', coreAirTemperatureOf),
   pumpFlow: pointValue('cooling.coolantFlow', coolantFlowOf, 'Flow of the coolant pump'),

@@ -1,4 +1,5 @@
 import { pointValue } from '../build/pointValue.ts'
+import { role } from '../quantity/quantity.ts'
 import {
   airFlow, backPressureRatio, chargeTemperature, endPressure, endTemperature, lambda, manifoldPressure, meanPressure, power, sealSpeed, shaftSpeed, specificConsumption, torque,
   volumetricEfficiency,
@@ -15,6 +16,7 @@ export const at = {
   power: pointValue('engine.power', power),
   torque: pointValue('engine.torque', torque),
   backPressureRatio: pointValue('engine.backPressureRatio', backPressureRatio),
+  throttleInlet: pointValue('engine.throttleInletPressure', role(manifoldPressure, 'p_v', 'Pressure before the throttle')),
   // Made by links of the chain from the values above.
   meanPressure: pointValue('engine.meanEffectivePressure', meanPressure),
   specificConsumption: pointValue('engine.specificFuelConsumption', specificConsumption),

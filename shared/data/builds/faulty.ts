@@ -12,7 +12,7 @@ export const faulty: Sheet = {
     'fuel.primary.ratedFlow': { value: ccPerMin(2000), from: 'measured', note: 'Large primaries, no secondaries wanted at idle' },
     'fuel.pump.ratedFlow': { value: lPerH(170), from: 'maker' },
     'fuel.pump.secondFlow': { value: lPerH(115), from: 'maker' },
-    'boost.wastegate.diameter': { value: mm(22), from: 'measured' },
+    'boost.wastegate.diameter': { value: mm(23), from: 'measured' },
     'driveline.clutch.rating': { value: 360, from: 'maker' },
   },
 }
