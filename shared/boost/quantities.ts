@@ -81,3 +81,12 @@ export const hotGrowth = quantity('Growth of a hot part', 'Δl', 'length', [mm(-
 export const turboInertia = quantity('Inertia of a turbocharger’s shaft and wheels', 'J_t', 'inertia', [2e-6, 8e-4], 5e-6, { show: ['kg mm²', 'lb in²'] })
 export const responseTime = quantity('Time to boost', 't_b', 'time', [0.02, 20], 0.05, { show: ['s', 's'] })
 export const boostShare = quantity('Share of a boost', 'x_b', 'share', [0.1, 1], percent(5))
+
+// A compressor by its wheel.
+export const inducer = quantity('Inducer diameter', 'D_1', 'length', [mm(25), mm(110)], mm(0.3))
+export const exducer = quantity('Exducer diameter', 'D_2', 'length', [mm(35), mm(150)], mm(0.3))
+export const trim = quantity('Trim', 'T_r', 'number', [35, 80], 1)
+export const tipSpeed = quantity('Tip speed of the wheel', 'u_2', 'speed', [50, 620], 5)
+export const tipMach = quantity('Tip Mach number', 'M_u', 'number', [0.1, 1.8], 0.02)
+export const throatShare = quantity('Share of the inducer’s face that is throat', 'k_t', 'share', [0.35, 0.7], percent(4))
+export const linePlace = quantity('Place along a speed line', 's', 'share', [0, 1], percent(2))

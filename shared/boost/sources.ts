@@ -9,6 +9,7 @@ export const sources = {
   'kays-london': { author: 'Kays, W. M., London, A. L.', title: 'Compact Heat Exchangers, 3rd edition', year: '1984', seen: 'from memory' },
   'fritsch-butland': { author: 'Fritsch, F. N., Butland, J.', title: 'A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat. Comput. 5, 300-304', year: '1984', seen: 'carried by a reference library' },
   'rennels-2012': { author: 'Rennels, D. C., Hudson, H. M.', title: 'Pipe Flow: A Practical and Comprehensive Guide', year: '2012', seen: 'carried by a reference library' },
+  'moraal-kolmanovsky-1999': { author: 'Moraal, P., Kolmanovsky, I.', title: 'Turbocharger Modeling for Automotive Control Applications', year: '1999', place: 'SAE 1999-01-0908', seen: 'from memory' },
   'dixon-turbomachinery': { author: 'Dixon, S. L.', title: 'Fluid Mechanics and Thermodynamics of Turbomachinery', year: '1998', seen: 'from memory' },
   'asm-stainless': { author: 'ASM International (ed. J. R. Davis)', title: 'ASM Specialty Handbook: Stainless Steels', year: '1994', place: 'maximum service temperatures in air, intermittent service', seen: 'from memory' },
 } as const satisfies Sources

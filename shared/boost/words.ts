@@ -71,6 +71,13 @@ export const words = {
   turboInertia: { means: 'Moment of inertia of turbine wheel, shaft and compressor wheel together.', measure: 'Its maker; or hung on two threads and timed as it swings. For the same shape it goes with the fifth power of size.' },
   responseTime: { means: 'Time from the throttle’s opening until boost has come.', measure: 'A log of throttle and boost, one step at a held shaft speed.' },
   boostShare: { means: 'Part of the boost wanted that counts as there.', measure: 'Nine tenths is usual.' },
+  inducer: { means: 'Diameter of the compressor wheel where air enters it.', measure: 'A caliper across the blade tips at the mouth.' },
+  exducer: { means: 'Largest diameter of the compressor wheel, where air leaves it.', measure: 'A caliper across the rim, housing off.' },
+  trim: { means: 'Inducer over exducer area, in hundredths.', measure: 'Worked out from both diameters.' },
+  tipSpeed: { means: 'Speed of the wheel’s rim.', measure: 'Worked out from turbocharger speed and exducer.' },
+  tipMach: { means: 'Tip speed over the speed of sound in the air that enters.', measure: 'Worked out.' },
+  throatShare: { means: 'Narrowest area between the inducer’s blades over the area of its face.', measure: 'Gap between two blades at their narrowest, times height and number; about half.' },
+  linePlace: { means: 'How far along a speed line a point lies, from surge to the right edge.', measure: 'Read from the map.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
