@@ -1,5 +1,5 @@
 import { formula, type About } from '../formula/formula.ts'
-import { airGasConstant, airHeatRatio } from '../formula/constants.ts'
+import { airGasConstant } from '../formula/constants.ts'
 import { role } from '../quantity/quantity.ts'
 import { inducerChoke } from './inducerChoke.ts'
 import { exducer, gasFlow, gasPressure, gasTemperature, inducer, throatShare, turboSpeed } from './quantities.ts'
