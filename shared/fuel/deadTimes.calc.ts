@@ -10,7 +10,7 @@ export default calculation({
   title: 'Dead time over voltage',
   theme: 'fuel',
   asks: 'What is the dead time of each stage at the voltage that the car has now?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'what-an-injector-rating-means',
   cautions: ['electrical', 'fuel-vapour', 'model-only'],
   in: {
     voltage, at: deadTimeVoltage, secondAt: deadTimeLowVoltage, primary: primaryDeadTime, primarySecond: primaryDeadTimeLow, primarySmallest: primarySmallestPulse,

@@ -9,7 +9,7 @@ export default calculation({
   title: 'Injector driver current',
   theme: 'fuel',
   asks: 'What current does one output of the engine controller carry?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'what-an-injector-rating-means',
   cautions: ['electrical', 'fuel-vapour', 'model-only'],
   in: { voltage, coil, series: ballast, injectors: perDriver },
   out: { current: at.driverCurrent },

@@ -6,7 +6,7 @@ export default margin({
   id: 'injector-driver-current',
   title: 'Driver current of the injectors',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'what-an-injector-rating-means',
   over: 'build',
   demand: at.driverCurrent,
   capacity: driverRating,

@@ -11,7 +11,7 @@ export default calculation({
   title: 'Injector flow at your pressure, of your fuel',
   theme: 'fuel',
   asks: 'What does an injector pass at my pressure and with my fuel, when its rating was taken at another pressure with another fluid?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'what-an-injector-rating-means',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: { ratedFlow: primaryFlow, ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity, drop: at.drop, density: at.density },
   out: { flow: injectorFlow, massFlow: injectorMassFlow },

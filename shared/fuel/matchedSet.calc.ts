@@ -17,7 +17,7 @@ export default calculation({
   title: 'Matched set: spread of flow and mixture of each rotor',
   theme: 'fuel',
   asks: 'If the injectors of a set differ by so much, how far can the mixture of one rotor be from what the controller means?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'what-an-injector-rating-means',
   cautions: ['knock', 'fuel-vapour', 'model-only'],
   in: {
     primary: free(fuelSpread, 0.03, 'Spread of the set of primaries, to either side'), secondary: free(fuelSpread, 0.03, 'Spread of the set of secondaries, to either side'),

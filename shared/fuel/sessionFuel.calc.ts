@@ -12,7 +12,7 @@ export default calculation({
   title: 'Fuel for a session',
   theme: 'fuel',
   asks: 'Does the tank last a session?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'how-much-fuel',
   cautions: ['fuel-vapour', 'model-only'],
   in: { fullFlow: at.volumeFlow, share: sessionShare, time: sessionMinutes, tank, unusable: tankUnusable },
   out: { fuel: at.sessionFuel, usable: at.usableFuel, lasts: role(sessionTime, 't_u', 'Time on the usable fuel') },

@@ -6,7 +6,7 @@ export default margin({
   id: 'session-fuel',
   title: 'Fuel for a session',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'how-much-fuel',
   over: 'sweep',
   demand: at.sessionFuel,
   capacity: at.usableFuel,

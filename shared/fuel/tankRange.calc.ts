@@ -15,7 +15,7 @@ export default calculation({
   title: 'Range of a tank',
   theme: 'fuel',
   asks: 'How far does a tank reach when cruising, and how long at full load?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'how-much-fuel',
   cautions: ['fuel-vapour', 'model-only'],
   in: {
     tank, unusable: tankUnusable, reserve: free(tankVolume, litre(5), 'Fuel kept in hand'), cruise: free(fuelVolumeFlow, lPerH(14), 'Fuel used when cruising'), speed: free(carSpeedOf, kmh(110), 'Speed when cruising'), full: at.volumeFlow,

@@ -25,6 +25,8 @@ type Wish<D extends Drawn> = {
   /** What the axes are called, where a quantity's own name says too little. */
   readonly named?: { readonly x?: string; readonly y?: string }
   readonly log?: true
+  /** The y axis begins at the lowest value drawn, not at nothing: for small differences between large numbers. */
+  readonly zoom?: true
   readonly from: (build: Build) => D | null
   readonly summary: (data: D, system: System) => string
   /** Said where there is nothing to draw. */
@@ -34,7 +36,7 @@ type Wish<D extends Drawn> = {
 const looks = [{ class: 'line' }, { class: 'line two', dash: long }, { class: 'line dash' }, { class: 'thin' }, { class: 'line two', dash: '2 4' }] as const
 
 /** A figure of lines over one axis: most figures of a text are this. */
-export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log, from, summary, without }: Wish<D>): Figure<D | null> {
+export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log, zoom, from, summary, without }: Wish<D>): Figure<D | null> {
   return figure<D | null>({
     title,
     from: (build) => {
@@ -47,7 +49,7 @@ export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log
       const over = shown(x, system), up = shown(y, system)
       const all = [...data.lines.flatMap((l) => l.y.filter((v) => v !== null)), ...(data.levels ?? []).map((l) => l.at), ...(data.marks ?? []).map((m) => m.y)].map(up.of)
       const low = Math.min(...all), high = Math.max(...all)
-      const on = frame({ x: [over.of(data.x[0]!), over.of(data.x.at(-1)!)], y: log ? [low * 0.9, high * 1.1] : [Math.min(0, low), high], height: 370, ...(log && { log }) })
+      const on = frame({ x: [over.of(data.x[0]!), over.of(data.x.at(-1)!)], y: log ? [low * 0.9, high * 1.1] : [zoom ? low : Math.min(0, low), high], height: 370, ...(log && { log }) })
       const lines: Named[] = data.lines.map((l, i) => ({ name: l.name, ...looks[i % looks.length]!, spots: l.y.flatMap((v, j): Spot[] => (v === null ? [] : [[over.of(data.x[j]!), up.of(v)]])) }))
       return (
         <Sheet says={says} height={on.height} named={lines}>
