@@ -13,7 +13,7 @@ export default calculation({
   title: 'Filter of the feed',
   theme: 'fuel',
   asks: 'What does this filter take, clean and half blocked, at the flow of my pump?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     pumped: at.pumpFlow, ratedLoss: free(linePressureLoss, kPa(7), 'Loss of the clean filter as rated'), ratedFlow: free(fuelVolumeFlow, lPerH(300), 'Rated flow of the filter'), ratedViscosity: free(fuelViscosity, 0.55e-3, 'Viscosity of the fluid it was rated with'),

@@ -20,7 +20,7 @@ export default calculation({
   title: 'Fuel pump at pressure and voltage',
   theme: 'fuel',
   asks: 'What does the pump give at the pressure it meets and the voltage that reaches it?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'electrical', 'model-only'],
   in: {
     setting: regulatorSetting, reference: regulatorRefers, place: regulatorStands, manifold: engine.manifold, outside: siteAirPressure,

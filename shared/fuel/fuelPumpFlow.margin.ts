@@ -6,7 +6,7 @@ export default margin({
   id: 'fuel-pump-flow',
   title: 'Pump flow',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   over: 'sweep',
   demand: at.volumeFlow,
   capacity: at.pumpFlow,

@@ -13,7 +13,7 @@ export default calculation({
   title: 'Hose bore',
   theme: 'fuel',
   asks: 'What bore does this flow want, and what does a hose of a dash size lose?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     flow: at.pumpFlow, wanted: free(lineSpeed, 2.5, 'Speed of flow not to pass'), dash: free(dashNumber, 6), length: feedLength, fittings: feedFittings, roughness,

@@ -11,7 +11,7 @@ export default calculation({
   title: 'Bend radius and length of a hose',
   theme: 'fuel',
   asks: 'Does this bend spare the hose, and how long must it be cut?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     dash: free(dashNumber, 6), hose: free(hoseKind, 'rubber'), stated: free(bendRadius, mm(75), 'Least radius stated by its maker, other hose'), radius: free(bendRadius, mm(130), 'Tightest bend on the route'),

@@ -23,7 +23,7 @@ export default calculation({
   title: 'Idle quality: pulse, repeatability and mixture',
   theme: 'fuel',
   asks: 'How far does the mixture of single charges spread at idle, with two stages and with one rail of the same total flow?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'one-rail-or-two',
   cautions: ['fuel-vapour', 'exhaust-gas', 'model-only'],
   in: {
     fuel: free(fuelPerCharge, 13.3e-6, 'Fuel per charge at idle'), lambda: idleLambda, spread: free(fuelSpread, 0.03, 'Spread of shots at the smallest pulse'), drop: free(nozzleDrop, bar(3.5), 'Pressure across the nozzles at idle'),

@@ -17,7 +17,7 @@ export default calculation({
   title: 'Injector sizing',
   theme: 'fuel',
   asks: 'How large may a primary be and still idle, and how much rated flow does each rotor need at full load?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'one-rail-or-two',
   cautions: ['fuel-vapour', 'knock', 'model-only'],
   in: {
     idleFuel: free(fuelPerCharge, 13.3e-6, 'Fuel per charge at idle'), smallest: at.primarySmallestPulse, deadTime: at.primaryDeadTime, ratedDrop: primaryRatedDrop, ratedDensity: ratedFluidDensity,

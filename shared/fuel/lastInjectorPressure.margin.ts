@@ -6,7 +6,7 @@ export default margin({
   id: 'last-injector-pressure',
   title: 'Rail pressure at the last injector',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   over: 'sweep',
   demand: at.lastInjectorDrop,
   capacity: leastDrop,

@@ -16,7 +16,7 @@ export default calculation({
   title: 'Pressure lost in hoses and rails',
   theme: 'fuel',
   asks: 'How much pressure do the feed and the line between the rails take?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     used: at.volumeFlow, pumped: at.pumpFlow, density: at.density, place: regulatorStands, layout, viscosity20: viscosity, temperature: runningTemperature, roughness,

@@ -18,7 +18,7 @@ export default calculation({
   title: 'Rails in series, in parallel, or as a dead end',
   theme: 'fuel',
   asks: 'What pressure stands at each injector, and how does the flow part between the rails?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     layout, place: regulatorStands, setting: regulatorSetting, reference: regulatorRefers, manifold: engine.manifold, outside: siteAirPressure, pumped: at.pumpFlow, used: at.volumeFlow, rotors: engineRotors,

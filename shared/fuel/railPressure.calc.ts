@@ -13,7 +13,7 @@ export default calculation({
   title: 'Rail pressure and what is left across the nozzles',
   theme: 'fuel',
   asks: 'What pressure stands in the rail, and how much of it is left across the first and the last nozzle?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: { setting: regulatorSetting, reference: regulatorRefers, place: regulatorStands, manifold: engine.manifold, outside: siteAirPressure, feedLoss: at.feedLoss, linkLoss: at.linkLoss },
   out: { rail: at.railPressure, drop: at.drop, lastDrop: at.lastInjectorDrop },

@@ -20,7 +20,7 @@ export default calculation({
   title: 'Pressure pulse of one injector event',
   theme: 'fuel',
   asks: 'How high can the pressure in the line rise when one injector shuts, and what does that do to the next?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     ratedFlow: secondaryFlow, ratedDrop: secondaryRatedDrop, ratedDensity: ratedFluidDensity, drop: at.drop, density: at.density, bore: linkBore, length: linkLength,

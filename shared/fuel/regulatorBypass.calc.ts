@@ -13,7 +13,7 @@ export default calculation({
   title: 'Regulator bypass',
   theme: 'fuel',
   asks: 'Can the regulator and its return send back what the engine does not burn, without the rail rising?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'model-only'],
   in: {
     pumped: at.pumpFlow, used: at.volumeFlow, density: at.density, setting: regulatorSetting, reference: regulatorRefers, manifold: engine.manifold, outside: siteAirPressure,

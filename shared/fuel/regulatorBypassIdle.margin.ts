@@ -6,7 +6,7 @@ export default margin({
   id: 'regulator-bypass-idle',
   title: 'Regulator bypass at idle',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   over: 'idle',
   demand: at.bypassFlow,
   capacity: at.bypassCapacity,

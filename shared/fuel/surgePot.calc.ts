@@ -11,7 +11,7 @@ export default calculation({
   title: 'Surge pot and lift pump',
   theme: 'fuel',
   asks: 'How large a pot bridges the corners in which the pick-up draws air, and does the lift pump fill it up again?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'hoses-and-rails-series-or-parallel',
   cautions: ['fuel-vapour', 'pressurised-fuel', 'electrical', 'model-only'],
   in: {
     used: at.volumeFlow, pumped: at.pumpFlow, starved: free(starvedTime, 8, 'Longest time the pick-up draws air'), kept: free(tankVolume, litre(0.5), 'Fuel that must stay over its outlet'), lift: free(fuelVolumeFlow, lPerH(400), 'Flow of the lift pump'),

@@ -21,7 +21,7 @@ export default calculation({
   title: 'Return flow warms the tank',
   theme: 'fuel',
   asks: 'How warm does the fuel in the tank become while a pump sends it round?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'pump-regulator-and-voltage',
   cautions: ['fuel-vapour', 'model-only'],
   in: {
     supply: voltage, wiring: pumpWiringDrop, current: pumps, rail: free(heatFlow, 250, 'Heat into the rails'), pumped: at.pumpFlow, share: sessionShare, used: at.volumeFlow, volume: free(tankVolume, litre(30), 'Fuel in the tank, mean over the time'),

@@ -19,7 +19,7 @@ export default calculation({
   title: 'Tip-in: fuel for the walls',
   theme: 'fuel',
   asks: 'When the throttle opens, how lean is the first charge without enrichment, and how much extra fuel do the walls take, with two stages and with one rail upstream?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'one-rail-or-two',
   cautions: ['fuel-vapour', 'knock', 'model-only'],
   in: {
     fuel: at.fuelPerCharge, full: engine.manifold, lambda: engine.lambda, speed: free(shaftSpeed, rpm(2500), 'Shaft speed of the tip-in'), wanted: handoverLambda,

@@ -12,7 +12,7 @@ type Data = Drawn & { readonly here: number; readonly now: number; readonly spee
 export default lineFigure<Data>({
   title: 'Fuel for each unit of work over lambda',
   says: 'Specific consumption over lambda at the point of greatest power and at half its speed.',
-  x: lambda, y: specificConsumption,
+  x: lambda, y: specificConsumption, named: { x: 'Lambda' },
   from({ sheet, solved: { points }, point }) {
     const of: AnyCalculation = powerFromFuel
     const speed = point['engine.speed'], here = point['engine.lambda']

@@ -15,7 +15,7 @@ const spoken = 0.03
 export default lineFigure<Data>({
   title: 'What the spread of a set does to each rotor',
   says: 'Lambda of the leaner and of the richer rotor over the spread of both sets of injectors.',
-  x: fuelSpread, y: lambda, zoom: true,
+  x: fuelSpread, y: lambda, named: { y: 'Lambda' }, zoom: true,
   from({ sheet, point }) {
     const of: AnyCalculation = matchedSet
     if (point['engine.lambda'] === undefined) return null

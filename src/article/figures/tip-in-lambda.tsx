@@ -16,7 +16,7 @@ type Data = Drawn & { readonly wanted: number; readonly near: number; readonly f
 export default lineFigure<Data>({
   title: 'Lambda after a tip-in without extra fuel',
   says: 'Lambda over time after the throttle opens, for injectors near the port and for one rail upstream.',
-  x: wallTime, y: lambda, named: { x: 'Time after the throttle opens' }, zoom: true,
+  x: wallTime, y: lambda, named: { x: 'Time after the throttle opens', y: 'Lambda' }, zoom: true,
   from({ sheet, point }) {
     if (point['fuel.fuelPerCharge'] === undefined || point['engine.power'] === undefined) return null
     const g = valuesFor(wallFilm, sheet, point) as Readonly<Record<string, number>>
