@@ -64,7 +64,12 @@ export function meaning(value: number, spelling: string, of: Quantity): [number,
 
 /** Turns a number with its unit into SI and weighs it against what such a quantity can be. */
 export function settle(value: number, unit: Unit, of: Quantity, more: { readonly at?: string } = {}): Read | Refused {
-  return weigh(value * unit.factor + unit.offset, unit.name, of, more)
+  return weigh(value * unit.factor + unit.offset, fullName(unit, of.kind), of, more)
+}
+/** A field of gauge pressure that was given plain bar goes on saying `bar gauge`: which of the two it is must stay in sight. */
+function fullName(unit: Unit, kind: Kind): string {
+  const plain = unit.kinds.includes('pressureDifference')
+  return plain && kind === 'gaugePressure' ? `${unit.name} gauge` : plain && kind === 'pressure' ? `${unit.name} abs` : unit.name
 }
 
 export function weigh(si: number, unit: string, of: Quantity, more: { readonly at?: string } = {}): Read | Refused {
