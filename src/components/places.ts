@@ -15,4 +15,5 @@ export const ofTheBuild: readonly (readonly [path: string, name: string])[] = [
   ['/margins/', 'Margins'],
   ['/sweep/', 'Speed sweep'],
   ['/maps/', 'Compressor maps'],
+  ['/turbochargers/', 'Two turbochargers'],
 ]
