@@ -59,7 +59,7 @@ describe('a calculator', () => {
   test('follows another build except where the reader typed over it', () => {
     const m = fresh()
     m.type('flow', '700 cc/min')
-    m.rebase({ flow: 2e-5, drop: 4e5, other: 2e5 }, true)
+    m.rebase({ flow: 2e-5, drop: 4e5, other: 2e5 }, 'own')
     expect(m.state.get().values['flow']).toBeCloseTo(700e-6 / 60, 9)
     expect(m.state.get().values['drop']).toBe(4e5)
     m.reset('flow')

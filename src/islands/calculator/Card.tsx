@@ -16,6 +16,7 @@ const same = (a: unknown, b: unknown): boolean => a === b || (typeof a === 'numb
 export function Card({ model, uid }: { model: Model; uid: string }) {
   const now = useStore(model.state)
   const { of } = now
+  const changed = Object.keys(of.in).filter((name) => !same(now.values[name], now.base[name]))
   const waits = Object.keys(now.faults).length > 0
   return (
     <div class="sides">
@@ -23,13 +24,13 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
         {Object.entries(of.in).map(([name, input]) => {
           const { shape } = input
           if (shape.kind === 'curve' || shape.kind === 'map') return <p class="field" key={name}>{labelOf(input)}: <span class="soft">{now.values[name] ? 'as the build sheet has it' : 'not known'}</span></p>
-          const differs = input.origin !== 'free' && !same(now.values[name], now.base[name])
+          const differs = input.origin !== 'free' && changed.includes(name)
           return (
             <Field key={name} id={`${uid}-${name}`} label={labelOf(input)} shape={shape} text={now.texts[name]!} unit={now.units[name]!}
               fault={now.faults[name]} doubt={now.doubts[name]} heard={now.reading === name ? undefined : heard(now.texts[name]!, now.values[name], shape, now.units[name]!)} onType={(text) => model.type(name, text)} onLeave={model.settle} onStep={(by) => model.step(name, by)}>
               {differs && (
                 <p class="differs">
-                  Differs from {now.own ? 'your' : 'the demo'} build: {short(written(now.base[name], shape, now.system, 4))}.{' '}
+                  Differs from {builds[now.whose]}: {short(written(now.base[name], shape, now.system, 4))}.{' '}
                   {input.origin === 'field' && <button type="button" class="plain" onClick={() => void adopt(model, name)}>Put in my build</button>}
                   <button type="button" class="plain" onClick={() => model.reset(name)}>Reset</button>
                 </p>
@@ -60,10 +61,11 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
         )}
         {waits && <p class="small">This is the answer to the last numbers that could be read: see the marked field.</p>}
         <p class="small soft">Leaves out: {of.leavesOut}</p>
-        <p class="small soft">{now.own ? 'Numbers from your build' : 'Numbers of the invented demo build'}{differing(now.values, now.base, of.in) ? ', with yours put in.' : '.'}</p>
+        <p class="small soft">Numbers of {builds[now.whose]}{changed.length > 0 ? ', with yours put in.' : '.'}</p>
+        {changed.length > 0 && <p class="on-paper">Printed with {changed.length === 1 ? 'one number' : `${changed.length} numbers`} that {changed.length === 1 ? 'is' : 'are'} not in {builds[now.whose]}: {changed.map((name) => labelOf(of.in[name]!)).join(', ')}.</p>}
       </div>
     </div>
   )
 }
 
-const differing = (a: Readonly<Record<string, unknown>>, b: Readonly<Record<string, unknown>>, names: object): boolean => Object.keys(names).some((name) => a[name] !== b[name])
+const builds = { own: 'your build', sent: 'the build that was sent to you', demo: 'the invented demo build' }

@@ -7,12 +7,14 @@ import { store, type Store } from '../../state/store.ts'
 import type { Fault } from '../parts/Field.tsx'
 import { numberText, readTyped } from '../parts/typed.ts'
 
+/** The demo build, a build of the reader's own, or one that was sent. */
+export type Whose = 'demo' | 'own' | 'sent'
 /** One calculator as it stands: what the build gives, what was typed over it, and the answer to the last good inputs. */
 export type State = {
   readonly of: AnyCalculation
   readonly system: System
-  /** Whose numbers those under the reader's are: the demo build's, or the reader's own. */
-  readonly own: boolean
+  /** Whose numbers those under the reader's are. */
+  readonly whose: Whose
   readonly base: Values
   readonly values: Values
   readonly texts: Readonly<Record<string, string>>
@@ -34,14 +36,14 @@ export type Model = {
   readonly step: (name: string, by: 1 | -1) => void
   readonly reset: (name?: string) => void
   readonly settle: () => void
-  readonly rebase: (base: Values, own: boolean) => void
+  readonly rebase: (base: Values, whose: Whose) => void
   readonly show: (system: System) => void
 }
 
-export function start(of: AnyCalculation, base: Values, system: System, own = false): State {
+export function start(of: AnyCalculation, base: Values, system: System, whose: Whose = 'demo'): State {
   const units = Object.fromEntries(Object.entries(of.in).map(([name, { shape }]) => [name, isQuantity(shape) ? shownUnit(shape, system) : '']))
   const texts = Object.fromEntries(Object.keys(of.in).map((name) => [name, textOf(of, name, base[name], units[name]!)]))
-  return { of, system, own, base, values: base, texts, units, faults: {}, doubts: {}, reading: null, before: null, ...answered(of, base) }
+  return { of, system, whose, base, values: base, texts, units, faults: {}, doubts: {}, reading: null, before: null, ...answered(of, base) }
 }
 
 function textOf(of: AnyCalculation, name: string, value: unknown, unit: string): string {
@@ -129,14 +131,14 @@ export function model(first: State): Model {
   return {
     state, type, put, step, settle,
     reset(name) { const { base } = state.get(); put(name === undefined ? base : { [name]: base[name] }) },
-    rebase(base, own) {
+    rebase(base, whose) {
       // What the reader typed over stays; everything else follows the build.
       const now = state.get()
       const kept = Object.fromEntries(Object.keys(of.in).filter((name) => now.values[name] !== now.base[name]).map((name) => [name, now.values[name]]))
       const { units } = now
       const values = { ...base, ...kept }
       const texts = Object.fromEntries(Object.keys(of.in).map((name) => [name, name in kept ? now.texts[name]! : textOf(of, name, values[name], units[name]!)]))
-      state.set({ ...now, base, own, values, texts, before: null, ...answered(of, values) })
+      state.set({ ...now, base, whose, values, texts, before: null, ...answered(of, values) })
     },
     show(system) {
       const now = state.get()

@@ -1,6 +1,6 @@
 import type { AnyCalculation, Values } from '@trochoid/compute/calculation/calculation.ts'
 import { hydrate, render, type ComponentType } from 'preact'
-import { builds, hasOwn, isOwn } from '../../state/own.ts'
+import { builds, followed, whose } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 import type { Form } from '../working/copy.ts'
 import { Card } from './Card.tsx'
@@ -27,7 +27,8 @@ export async function wake(card: HTMLElement): Promise<void> {
   wakeWorking(card, live, page)
   live.show(system.get())
   system.watch(() => live.show(system.get()))
-  if (hasOwn()) await followBuild(live)
+  if (followed.get()) await followBuild(live)
+  else followLater(live)
   if (card.dataset.alone !== undefined) {
     if (location.hash.includes('=')) await follow(card, live)
     addEventListener('hashchange', () => void follow(card, live))
@@ -37,9 +38,14 @@ export async function wake(card: HTMLElement): Promise<void> {
 /** From here on the numbers beneath the reader's are those of the build that is shown. */
 async function followBuild(live: Model): Promise<void> {
   const { ownValues } = await import('../../state/ownValues.ts')
-  const rebase = async () => live.rebase(await ownValues(live.state.get().of), isOwn(builds.get()))
+  const rebase = async () => live.rebase(await ownValues(live.state.get().of), whose(builds.get()))
   await rebase()
   builds.watch(() => void rebase())
+}
+
+/** The reader may begin a build on this very page: putting in one number makes it. */
+function followLater(live: Model): void {
+  const stop = followed.watch(() => { stop(); void followBuild(live) })
 }
 
 /** What was typed before the calculator came alive: it is read, not overwritten. */

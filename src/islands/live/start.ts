@@ -1,4 +1,4 @@
-import { hasOwn } from '../../state/own.ts'
+import { followed, ready } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 
 let started = false
@@ -6,10 +6,16 @@ let started = false
 export function liveNumbers(): void {
   if (started) return
   started = true
-  const own = async () => (await import('./own.ts')).fillFromOwn()
+  let filled = false
+  const own = async () => {
+    if (filled) return
+    filled = true
+    await ready
+    await (await import('./own.ts')).fillFromOwn()
+  }
   const units = async () => (await import('./units.ts')).writeAll(system.get())
-  if (hasOwn()) void own()
+  if (followed.get()) void own()
   else if (system.get() !== 'metric') void units()
   system.watch(() => void units())
-  addEventListener('trochoid:own', () => void own())
+  followed.watch(() => void own())
 }

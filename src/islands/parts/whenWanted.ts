@@ -1,4 +1,4 @@
-import { hasOwn } from '../../state/own.ts'
+import { followed, hasOwn, ready } from '../../state/own.ts'
 import { system } from '../../state/system.ts'
 import { missed } from './missed.ts'
 
@@ -16,7 +16,7 @@ export function whenWanted(root: HTMLElement, load: () => Promise<unknown>, how:
     if (woken) return
     woken = true
     for (const name of reaching) root.removeEventListener(name, wake)
-    void load().then(() => { root.dataset.live = ''; early.again() }, (error: unknown) => {
+    void ready.then(load).then(() => { root.dataset.live = ''; early.again() }, (error: unknown) => {
       // Most often a connection that broke: the next reach tries again, and what was typed is still kept. The fault is not hidden.
       woken = false
       listen()
@@ -24,12 +24,17 @@ export function whenWanted(root: HTMLElement, load: () => Promise<unknown>, how:
     })
   }
   const listen = () => { for (const name of reaching) root.addEventListener(name, wake, { passive: true }) }
+  let waits = false
   const byItself = () => {
     if (!how.seen) return wake()
+    if (waits) return
+    waits = true
     const seen = new IntersectionObserver(([entry]) => { if (entry?.isIntersecting) { seen.disconnect(); wake() } }, { rootMargin: '200px' })
     seen.observe(root)
   }
   if (how.now || hasOwn() || system.get() !== 'metric') return byItself()
   listen()
   system.watch(byItself)
+  // The reader's first build may come from another part of this page.
+  followed.watch(byItself)
 }

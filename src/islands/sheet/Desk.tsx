@@ -1,30 +1,36 @@
 import type { Field } from '@trochoid/compute/build/field.ts'
-import { emptySheet, fromAt, valueAt, type Sheet } from '@trochoid/compute/build/sheet.ts'
-import { useState } from 'preact/hooks'
-import { change, choose, open, remove, sheetOf, undo, undoable } from '../../state/build.ts'
-import { builds, damaged, isOwn, saved } from '../../state/own.ts'
-import type { Saved } from '../../state/kept.ts'
+import { emptySheet } from '@trochoid/compute/build/sheet.ts'
+import { change, sheetOf } from '../../state/build.ts'
+import { choose, open, redo, redoable, remove, undo, undoable } from '../../state/edit.ts'
+import { builds, saved, whose } from '../../state/own.ts'
 import { allFields } from '../../state/solver/look.ts'
+import { Unkept } from '../notices/Unkept.tsx'
 import { saveFile } from '../parts/files.ts'
 import { useStore } from '../parts/useStore.ts'
+import { ElsewhereChanged } from './ElsewhereChanged.tsx'
+import { Progress } from './Progress.tsx'
+import { SendLink } from './SendLink.tsx'
+import { buildFile } from './buildFile.ts'
+import { told } from './told.ts'
 import { WhichBuild } from './WhichBuild.tsx'
 
-const words: Readonly<Record<Exclude<Saved, 'saved'> | 'damaged', string>> = {
-  'full': 'The browser has no room left: this change is not kept. Save the build as a file.',
-  'blocked': 'This browser keeps nothing for this site: the build is lost when the page closes. Save it as a file.',
-  'too large': 'The builds together are too large to keep. Save some as files and remove them here.',
-  'damaged': 'What this browser had kept could not be read. It was set aside, untouched; you can save it as a file.',
+const about = {
+  own: 'Kept in this browser as you type, and sent nowhere.',
+  sent: 'A build that was sent to you: changing it makes a copy of your own beside your builds.',
+  demo: 'An invented build: changing it makes a copy of your own. What you type stays in this browser and is sent nowhere.',
 }
-const fileName = (name: string): string => `${name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'build'}.json`
 
 /** Above the sheet: which build, its name and note, files, what is known of it. */
 export function Desk({ margins, fields }: { margins: string; fields: ReadonlyMap<string, Field> }) {
   const now = useStore(builds)
   const state = useStore(saved)
   const back = useStore(undoable)
-  const [told, tell] = useState('')
+  const forth = useStore(redoable)
+  const said = useStore(told)
+  const tell = told.set
   const sheet = sheetOf(now)
-  const own = isOwn(now)
+  const of = whose(now)
+  const own = of === 'own'
   const bring = async (file: File | undefined) => {
     if (!file) return
     tell('Reading the file…')
@@ -37,18 +43,21 @@ export function Desk({ margins, fields }: { margins: string; fields: ReadonlyMap
   return (
     <>
       <WhichBuild />
-      <p class="small">{own ? 'Kept in this browser as you type.' : 'An invented build: changing it makes a copy of your own.'} <a href={margins}>Its margins</a></p>
-      {state && state !== 'saved' && <p class="fault" role="alert">{words[state]} {state === 'damaged' && damaged !== null && <button type="button" onClick={() => saveFile('set-aside.json', 'application/json', damaged!)}>Save what was set aside</button>}</p>}
+      <p class="small">{about[of]} <a href={margins}>Its margins</a></p>
+      {state && state !== 'saved' && <Unkept state={state} />}
+      <ElsewhereChanged fields={fields} />
       <div class="row no-print">
-        <button type="button" onClick={() => open(emptySheet())}>Begin a build of my own</button>
-        <button type="button" onClick={() => open({ ...sheet, name: `Copy of ${sheet.name}` })}>Copy this one</button>
-        <button type="button" onClick={() => saveFile(fileName(sheet.name), 'application/json', JSON.stringify(sheet, null, 2))}>Save as a file</button>
+        <button type="button" onClick={() => { open(emptySheet()); tell('A new build was begun: every number in it is common practice until you say otherwise.') }}>Begin a build of my own</button>
+        <button type="button" onClick={() => { open({ ...sheet, name: `Copy of ${sheet.name}` }); tell(`${sheet.name} was copied; the copy is shown.`) }}>Copy this one</button>
+        <button type="button" onClick={() => saveFile(...buildFile(sheet))}>Save as a file</button>
         <label class="button">Open a file<input type="file" class="hidden-input" accept=".json,application/json" onChange={(e) => { const input = e.currentTarget; void bring(input.files?.[0]).then(() => { input.value = '' }) }} /></label>
-        <button type="button" disabled={!back} onClick={undo}>Undo</button>
-        {own && <button type="button" onClick={() => { if (confirm(`Remove “${sheet.name}” from this browser?`)) remove(now.chosen) }}>Remove</button>}
+        <button type="button" disabled={!back} aria-keyshortcuts="Control+Z" onClick={() => { undo(); tell('Taken back.') }}>Undo</button>
+        <button type="button" disabled={!forth} aria-keyshortcuts="Control+Shift+Z" onClick={() => { redo(); tell('Done again.') }}>Redo</button>
+        {own && <button type="button" onClick={() => { remove(now.chosen); tell(`${sheet.name} was removed from this browser. Undo brings it back.`) }}>Remove</button>}
         <button type="button" onClick={() => print()}>Print</button>
       </div>
-      <p role="status" class="small">{told}</p>
+      <p role="status" class="small">{said}</p>
+      <SendLink sheet={sheet} />
       {own && (
         <div class="two">
           <div class="field"><label for="name">Name of the build</label><input id="name" type="text" maxLength={120} value={sheet.name} onChange={(e) => change((s) => ({ ...s, name: e.currentTarget.value.trim() || 'My build' }))} /></div>
@@ -58,22 +67,5 @@ export function Desk({ margins, fields }: { margins: string; fields: ReadonlyMap
       <Progress sheet={sheet} fields={[...fields.values()]} />
       {!own && Object.keys(now.own).length > 0 && <p class="small"><button type="button" class="plain" onClick={() => choose(Object.keys(now.own).at(-1)!)}>Back to my build</button></p>}
     </>
-  )
-}
-
-/** How much of the sheet is known, and how well. */
-export function Progress({ sheet, fields }: { sheet: Sheet; fields: readonly Field[] }) {
-  const all = fields.length
-  const count = (test: (f: Field) => boolean) => fields.filter(test).length
-  const unknown = count((f) => valueAt(sheet, f) === null)
-  const measured = count((f) => valueAt(sheet, f) !== null && fromAt(sheet, f) === 'measured')
-  const maker = count((f) => valueAt(sheet, f) !== null && fromAt(sheet, f) === 'maker')
-  const guess = count((f) => valueAt(sheet, f) !== null && fromAt(sheet, f) === 'guess')
-  const x = (n: number) => (n / all) * 300
-  return (
-    <div class="progress">
-      <svg viewBox="0 0 300 8" preserveAspectRatio="none" aria-hidden="true"><rect class="area" width="300" height="8" /><rect class="fill-accent" width={x(measured)} height="8" /><rect class="fill" x={x(measured)} width={x(maker)} height="8" /><rect class="fill-warn" x={x(measured + maker)} width={x(guess)} height="8" /></svg>
-      <p class="small">Of {all}: {measured} measured, {maker} from a maker, {guess} guessed, {all - measured - maker - guess - unknown} common practice, {unknown} not known.</p>
-    </div>
   )
 }

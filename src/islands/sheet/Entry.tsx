@@ -26,15 +26,18 @@ export function Entry({ field, fields, sheet, system, uid, brief }: Props) {
   // A number that was changed elsewhere, by a remedy or in another tab, takes the place of what was typed.
   const local = typed && (typed.fault || !('of' in typed) || typed.of === value) ? typed : null
   const unit = local?.unit ?? (isQuantity(shape) ? shownUnit(shape, system) : '')
-  const put = (next: unknown, typed: string) => change((s) => setEntry(s, path, { ...s.entries[path], value: next, typed, from: s.entries[path]?.from ?? 'guess' }))
+  const put = (next: unknown, typed: string) => change((s) => said(s, path, next, typed))
 
   const done = (text: string, r: Read | Refused) => {
     if (!r.ok) return setLocal({ text, unit, ...(r.fault === 'empty' ? {} : { fault: r }) })
     const at = r.at === undefined ? null : readAt(field, r.at, fields)
     if (at && !at.ok) return setLocal({ text, unit, fault: at })
     setLocal({ text, unit: r.unit, of: r.value, ...(r.doubt !== undefined && { doubt: r.doubt }) })
-    put(r.value, text)
-    if (at?.ok) change((s) => setEntry(s, field.at!, { ...s.entries[field.at!], value: at.value, typed: r.at!, from: s.entries[field.at!]?.from ?? 'guess' }))
+    // One change, also where the pressure beside a flow goes into a field of its own: one step to take back.
+    change((s) => {
+      const put = said(s, path, r.value, text)
+      return at?.ok ? said(put, field.at!, at.value, r.at!) : put
+    })
   }
   const type = (text: string) => {
     if (text.trim() === '' && shape.kind !== 'choice') { setLocal({ text, of: null }); return put(null, '') }
@@ -69,6 +72,8 @@ export function Entry({ field, fields, sheet, system, uid, brief }: Props) {
   if (shape.kind === 'curve' || shape.kind === 'map') return <div class="entry"><Rows id={id} label={label} shape={shape} value={value} system={system} onValue={(v) => put(v, '')} />{from}</div>
   return <Field id={id} label={label} shape={shape} text={text} unit={unit} fault={local?.fault} doubt={local?.doubt} heard={local && local.of === value ? heard(text, value, shape, unit) : undefined} onType={type} onStep={step}>{from}</Field>
 }
+
+const said = (sheet: Sheet, path: string, value: unknown, typed: string): Sheet => setEntry(sheet, path, { ...sheet.entries[path], value, typed, from: sheet.entries[path]?.from ?? 'guess' })
 
 /** The "at 3 bar" of "650 cc/min at 3 bar", for the field that keeps it. */
 function readAt(field: SheetField, text: string, fields: ReadonlyMap<string, SheetField>): { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string } {

@@ -5,7 +5,9 @@ import { builds, demoChosen } from '../../state/own.ts'
 import { allFields } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
 import { useStore } from '../parts/useStore.ts'
-import { Desk, Progress } from './Desk.tsx'
+import { Desk } from './Desk.tsx'
+import { Progress } from './Progress.tsx'
+import { undoByKeys } from './undoByKeys.ts'
 import { Entry } from './Entry.tsx'
 
 /** Makes the build sheet live: its head at once, the fields of a section when it is open. */
@@ -14,6 +16,7 @@ export async function wakeSheet(root: HTMLElement): Promise<void> {
   const same = builds.get().chosen === demoChosen
   const draw = same ? hydrate : (what: Parameters<typeof render>[0], place: Element) => { place.replaceChildren(); render(what, place) }
   draw(<Desk margins={root.dataset.margins!} fields={fields} />, root.querySelector('[data-part=desk]')!)
+  undoByKeys()
   for (const section of root.querySelectorAll<HTMLDetailsElement>('details[data-section]')) {
     const places = [...section.querySelectorAll<HTMLElement>('[data-field]')]
     const own = places.flatMap((place) => { const f = fields.get(place.dataset.field!); return f ? [f] : [] })
