@@ -12,7 +12,8 @@ function nameOf(fold: HTMLDetailsElement): string {
   return `${around.id} ${[...around.querySelectorAll('details')].indexOf(fold)}`
 }
 const folds = (): HTMLDetailsElement[] => [...document.querySelectorAll<HTMLDetailsElement>('main details')]
-const fields = (): Typed[] => [...document.querySelectorAll<Typed>('main :is(input:not([type=file], [readonly]), select, textarea)[id]')]
+/** Those whose text belongs to the page. What stands in the fields of a build the build itself keeps, and another tab or another choice may have changed it since. */
+const fields = (): Typed[] => [...document.querySelectorAll<Typed>('main :is(input:not([type=file], [readonly]), select, textarea)[id]')].filter((field) => !field.closest('[data-sheet], .margin, .which'))
 const touched = (field: Typed): boolean => ('defaultValue' in field ? field.value !== field.defaultValue : ![...field.options].some((o) => o.defaultSelected && o.selected))
 
 function put(): void {

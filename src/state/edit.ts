@@ -1,6 +1,6 @@
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { forget, save } from './kept.ts'
-import { buildKey, builds, chosenHereKey, chosenKey, saved, sentChosen } from './own.ts'
+import { buildKey, builds, chosenHereKey, chosenKey, newId, saved, sentChosen } from './own.ts'
 import { changed, reversed, stepped, together, type Step } from './steps.ts'
 import { store, type Store } from './store.ts'
 import { catchUp, sawNow } from './tabs.ts'
@@ -71,7 +71,6 @@ export function open(sheet: Sheet): void {
   for (let i = 2; taken.has(name); i++) name = `${sheet.name.slice(0, longestName - 10)} (${i})`
   did({ kind: 'open', id: newId(), sheet: { ...sheet, name } })
 }
-const newId = (): string => `${Date.now().toString(36)}${Math.floor(Math.random() * 46656).toString(36).padStart(3, '0')}`
 
 /** Changes one of the reader's builds. */
 export function edit(id: string, change: (sheet: Sheet) => Sheet): void {

@@ -20,6 +20,8 @@ export const chosenHereKey: Key<string> = { ...chosenKey, tab: true }
 /** All builds in one, as they were kept before each had a key. */
 export const formerKey = { name: 'builds' } as const
 
+export const newId = (): string => `${Date.now().toString(36)}${Math.floor(Math.random() * 46656).toString(36).padStart(3, '0')}`
+
 /** Only the form is looked at here, on every page. Values that a hand may have changed are read as a file's are before they are used: `arrive.ts`. */
 function readBuild(data: unknown): Sheet | null {
   return plain(data) && data['format'] === 'trochoid-build' && data['version'] === 1 && typeof data['name'] === 'string' && typeof data['note'] === 'string'

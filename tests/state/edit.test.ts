@@ -146,4 +146,19 @@ test('builds kept all in one, as they once were, are kept each for itself from t
   expect([...local.map.keys()]).toEqual(['trochoid.build.own-abc'])
 })
 
+test('a number put in from a calculator comes on top of what another tab has changed meanwhile', async () => {
+  const local = storage()
+  const first = await tab(local)
+  first.edit.open(emptySheet('One'))
+  const id = first.own.builds.get().chosen
+  const second = await tab(local)
+  first.here()
+  first.edit.edit(id, set(800))
+  second.here()
+  const { putIn } = await import('../../src/state/putIn.ts')
+  putIn('engine.compressionRatio', { value: 9, typed: '9' })
+  const { own } = await tab(local)
+  expect(own.builds.get().own[id]?.entries).toEqual({ [limit]: { value: 800 }, 'engine.compressionRatio': { value: 9, typed: '9', from: 'guess' } })
+})
+
 const lookWithFields = { allFields: async () => (await import('@trochoid/compute/build/everything.ts')).allFields }

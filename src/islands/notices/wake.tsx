@@ -1,4 +1,4 @@
-import { render } from 'preact'
+import { render, type ComponentType } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { builds, demoChosen, followed, ready, saved } from '../../state/own.ts'
 import { useStore } from '../parts/useStore.ts'
@@ -32,7 +32,7 @@ function NotFollowed() {
 /** Loaded when there is something to say. */
 function NotKept() {
   const state = useStore(saved)
-  const [part, setPart] = useState<typeof import('./Unkept.tsx') | null>(null)
+  const [part, setPart] = useState<{ readonly Unkept: ComponentType<{ state: Exclude<typeof state, 'saved' | null> }> } | null>(null)
   const wanted = state !== null && state !== 'saved'
   useEffect(() => { if (wanted) void import('./Unkept.tsx').then(setPart) }, [wanted])
   return wanted && part ? <part.Unkept state={state} /> : null
