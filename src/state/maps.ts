@@ -20,7 +20,8 @@ export const maps: Store<Maps> = store<Maps>(first.found === 'value' ? first.val
 /** What became of the last save, or what was found when the page opened. */
 export const mapsSaved: Store<Saved | 'damaged' | null> = store<Saved | 'damaged' | null>(first.found === 'damaged' || first.found === 'blocked' ? first.found : null)
 
-fromOtherTabs(mapsKey, () => {
+fromOtherTabs((name) => {
+  if (name !== mapsKey.name) return
   const kept = load(mapsKey)
   if (kept.found === 'value') maps.set(kept.value)
 })

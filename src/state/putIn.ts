@@ -10,7 +10,9 @@ export function putIn(path: string, entry: Entry): void {
   const now = builds.get()
   const id = isOwn(now) ? now.chosen : Object.keys(now.own).at(-1) ?? newId()
   const kept = load(buildKey(id))
-  const sheet = kept.found === 'value' && kept.sound && saved.get() !== 'full' ? kept.value : now.own[id] ?? emptySheet()
+  // Where the last change was not kept, what is here is newer.
+  const whole = saved.get() === null || saved.get() === 'saved'
+  const sheet = whole && kept.found === 'value' && kept.sound ? kept.value : now.own[id] ?? emptySheet()
   const next = setEntry(sheet, path, { from: 'guess', ...sheet.entries[path], ...entry })
   builds.set({ ...now, chosen: id, own: { ...now.own, [id]: next } })
   saved.set(save(buildKey(id), next))
