@@ -14,7 +14,7 @@ import { at } from './point.ts'
 import { airFlow, displacement } from './quantities.ts'
 
 export default calculation({
-  id: 'air-flow-at-speed', title: 'Air flow at a speed', theme: 'engine', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'air-flow-at-speed', title: 'Air flow at a speed', theme: 'engine', article: 'how-a-two-rotor-breathes', cautions: ['model-only'],
   asks: 'How much air does the engine take in at this speed and manifold pressure?',
   in: {
     speed: at.speed, manifold: at.manifold, charge: at.charge, ve: at.ve, airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity, rotors: engineRotors,

@@ -9,7 +9,7 @@ import { theoreticalCompressionRatio } from './theoreticalCompressionRatio.ts'
 import { theoreticalMinimumVolume } from './theoreticalMinimumVolume.ts'
 
 export default calculation({
-  id: 'chamber-volume', title: 'Chamber volume over shaft angle', theme: 'engine', article: 'how-to-use-this-handbook', cautions: ['model-only'],
+  id: 'chamber-volume', title: 'Chamber volume over shaft angle', theme: 'engine', article: 'how-a-two-rotor-breathes', cautions: ['model-only'],
   asks: 'How large is a chamber at each angle of the shaft, and what does that make the displacement?',
   in: { generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, angle: free(shaftAngle, deg(90)) },
   out: { volume: chamberVolumeOf, displacement, least: minimumVolume, ratio: theoreticalRatio, lean: leaningAngleOf },

@@ -9,7 +9,7 @@ import { compressionRatio, minimumVolume } from './quantities.ts'
 import { theoreticalMinimumVolume } from './theoreticalMinimumVolume.ts'
 
 export default calculation({
-  id: 'compression-ratio-from-recess', title: 'Compression ratio from the recess', theme: 'engine', article: 'the-order-of-decisions', cautions: ['knock', 'model-only'],
+  id: 'compression-ratio-from-recess', title: 'Compression ratio from the recess', theme: 'engine', article: 'compression-ratio-and-the-rotor-recess', cautions: ['knock', 'model-only'],
   asks: 'What compression ratio does a measured recess give?',
   in: {
     recess: engineRecess, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, gap: engineFlankGap, plugs: enginePlugVolume,

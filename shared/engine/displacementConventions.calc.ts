@@ -6,7 +6,7 @@ import { displacement, quotedDisplacement } from './quantities.ts'
 import { quotedDisplacements } from './quotedDisplacements.ts'
 
 export default calculation({
-  id: 'displacement-conventions', title: 'Displacement, three ways', theme: 'engine', article: 'how-to-use-this-handbook', cautions: ['model-only'],
+  id: 'displacement-conventions', title: 'Displacement, three ways', theme: 'engine', article: 'what-displacement-means-here', cautions: ['model-only'],
   asks: 'What is the displacement of this engine by each of the three ways in which it is quoted?',
   in: {
     describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, stated: engineDisplacement,

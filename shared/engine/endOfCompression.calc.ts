@@ -4,7 +4,7 @@ import { engineCompressionExponent, engineCompressionRatio } from './fields.ts'
 import { at } from './point.ts'
 
 export default calculation({
-  id: 'end-of-compression', title: 'End of compression', theme: 'engine', article: 'the-order-of-decisions', cautions: ['knock', 'model-only'],
+  id: 'end-of-compression', title: 'End of compression', theme: 'engine', article: 'compression-ratio-and-the-rotor-recess', cautions: ['knock', 'model-only'],
   asks: 'What pressure and temperature would compression alone reach, before the spark?',
   in: { manifold: at.manifold, charge: at.charge, compressionRatio: engineCompressionRatio, exponent: engineCompressionExponent },
   out: { pressure: at.endPressure, temperature: at.endTemperature },

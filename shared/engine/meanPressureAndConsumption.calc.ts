@@ -7,7 +7,7 @@ import { at } from './point.ts'
 import { specificFuelConsumption } from './specificFuelConsumption.ts'
 
 export default calculation({
-  id: 'mean-pressure-and-consumption', title: 'Mean pressure and specific consumption', theme: 'engine', article: 'where-the-heat-goes', cautions: ['model-only'],
+  id: 'mean-pressure-and-consumption', title: 'Mean pressure and specific consumption', theme: 'engine', article: 'what-displacement-means-here', cautions: ['model-only'],
   asks: 'What mean pressure does this power mean, and how much fuel does each unit of work take?',
   in: {
     power: at.power, speed: at.speed, fuelFlow: fuel.fuelMassFlow, rotors: engineRotors, describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius,

@@ -14,7 +14,7 @@ import { portAngle, portArea, portHeight, portSpeed, portWidth, timeArea } from 
 import { role } from '../quantity/quantity.ts'
 
 export default calculation({
-  id: 'port-time-area', title: 'Port area over shaft angle', theme: 'engine', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'port-time-area', title: 'Port area over shaft angle', theme: 'engine', article: 'how-a-two-rotor-breathes', cautions: ['model-only'],
   asks: 'How far is a port open at each shaft angle, and how much area and time does that give the gas?',
   in: {
     angle: free(portAngle, deg(180), 'Shaft angle after smallest volume, at which to look'), open: free(portAngle, deg(32), 'Port opens'), close: free(portAngle, deg(320), 'Port closed'),

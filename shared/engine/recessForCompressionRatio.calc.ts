@@ -9,7 +9,7 @@ import { recessForCompressionRatio } from './recessForCompressionRatio.ts'
 import { theoreticalMinimumVolume } from './theoreticalMinimumVolume.ts'
 
 export default calculation({
-  id: 'recess-for-compression-ratio', title: 'Rotor recess for a compression ratio', theme: 'engine', article: 'the-order-of-decisions', cautions: ['knock', 'model-only'],
+  id: 'recess-for-compression-ratio', title: 'Rotor recess for a compression ratio', theme: 'engine', article: 'compression-ratio-and-the-rotor-recess', cautions: ['knock', 'model-only'],
   asks: 'How large must the recess in each rotor flank be for this compression ratio?',
   in: {
     ratio: engineCompressionRatio, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift,

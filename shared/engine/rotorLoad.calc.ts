@@ -8,7 +8,7 @@ import { rotorLoad } from './rotorLoad.ts'
 import { weightsOf } from './weightsOf.ts'
 
 export default calculation({
-  id: 'rotor-load', title: 'Load of the rotors on the shaft', theme: 'engine', article: 'one-oil-two-jobs', cautions: ['rotating-burst', 'model-only'],
+  id: 'rotor-load', title: 'Load of the rotors on the shaft', theme: 'engine', article: 'balance-and-matched-marks', cautions: ['rotating-burst', 'model-only'],
   asks: 'How hard do the rotors pull on the shaft, and what couple must the counterweights take up?',
   in: { speed: at.speed, mass: engineRotorMass, eccentricity: engineEccentricity, spacing: free(rotorSpacing, mm(130)) },
   out: { load, weights: timesWeight, couple },
