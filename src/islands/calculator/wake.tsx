@@ -100,11 +100,10 @@ function wakeWorking(card: HTMLElement, live: Model, page: string): void {
 
 async function follow(card: HTMLElement, live: Model): Promise<void> {
   const { readLink } = await import('./readLink.ts')
-  const linked = readLink(live.state.get().of, location.hash)
+  const linked = await readLink(live.state.get().of, location.hash)
   if (!linked) return
   live.put(linked.values)
   live.settle()
-  const told = card.querySelector<HTMLElement>('[data-linked]')!
-  told.hidden = false
-  told.textContent = linked.faults.length > 0 ? `The address could not be read, and none of it was used. ${linked.faults.join(' ')}` : 'Opened with the numbers of the address.'
+  const { tellOf } = await import('./tellOf.ts')
+  tellOf(linked, card.querySelector<HTMLElement>('[data-linked]')!)
 }
