@@ -12,7 +12,7 @@ export default calculation({
   title: 'Fuel composition',
   theme: 'fuel',
   asks: 'What does a share of ethanol change in air, heat and flow?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'fuel-composition',
   cautions: ['fuel-vapour', 'fuel-additives-skin', 'model-only'],
   in: { ethanolShare: fuelEthanol, petrolDensity, petrolHydrogen, petrolHeat: petrolHeatingValue, temperature: runningTemperature, massFlow: at.fuelMassFlow },
   out: { ratio: stoichiometricRatio, heat: heatingValue, density: at.density, volumeFlow: at.volumeFlow },

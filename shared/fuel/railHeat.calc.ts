@@ -18,7 +18,7 @@ export default calculation({
   title: 'Heat into the rail through its spacers',
   theme: 'fuel',
   asks: 'How much heat reaches the rail through spacers and bolts, and how warm does the fuel become on its way, at idle and at full flow?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'keeping-heat-and-pulses-out-of-the-fuel',
   cautions: ['fuel-vapour', 'hot-metal', 'model-only'],
   in: {
     hot: free(surfaceTemperatureOf, degC(95), 'Manifold under the rail'), material: free(spacerMaterial, 'phenolic'), thickness: free(spacerThickness, mm(6)), area: free(joinedArea, 6e-4, 'Area of the spacers together'), contact: free(contactCoefficient, 3000),

@@ -7,7 +7,7 @@ export default margin({
   id: 'vapour-hot-stop',
   title: 'Vapour in the rail after a hot stop',
   theme: 'fuel',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'keeping-heat-and-pulses-out-of-the-fuel',
   over: 'build',
   demand: at.vapourPressure,
   capacity: at.heldPressure,

@@ -13,7 +13,7 @@ export default calculation({
   title: 'Vapour in the rail after a hot stop',
   theme: 'fuel',
   asks: 'Does the fuel boil in the rail while the hot engine stands?',
-  article: 'two-stages-idle-tip-in-hand-over',
+  article: 'keeping-heat-and-pulses-out-of-the-fuel',
   cautions: ['fuel-vapour', 'hot-metal', 'pressurised-fuel', 'model-only'],
   in: { reid: fuelVapour37, temperature: soakTemperature, held: heldRailPressure, outside: siteAirPressure },
   out: { vapour: at.vapourPressure, pressure: at.heldPressure, reserve: role(linePressureLoss, 'Δp_v', 'Reserve against boiling') },

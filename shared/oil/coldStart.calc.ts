@@ -17,7 +17,7 @@ import { warmerThan } from './warmerThan.ts'
 export default calculation({
   id: 'cold-start', title: 'Cold start: cranking and pumping', theme: 'oil',
   asks: 'Down to which temperature does this grade promise to be cranked and pumped, and how thick is the oil this morning?',
-  article: 'one-oil-two-jobs', cautions: ['model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['model-only'],
   in: { grade, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, start: free(oilTemperature, degC(-10), 'Oil temperature at the start') },
   out: {
     cranks: role(crankingTemperature, 'T_cc', 'Cranking promised down to'), cranking: role(startReserve, 'ΔT_c', 'Reserve to the cranking limit'), pumps: role(crankingTemperature, 'T_p', 'Pumping promised down to'),

@@ -13,7 +13,7 @@ import { viscosityLossOf } from './viscosityLossOf.ts'
 export default calculation({
   id: 'fuel-dilution', title: 'Fuel in the oil', theme: 'oil',
   asks: 'How much viscosity does this much fuel cost, and how much would take the oil out of its grade?',
-  article: 'one-oil-two-jobs', cautions: ['waste-oil', 'hot-oil', 'fuel-vapour', 'model-only'],
+  article: 'dilution-sampling-and-change-intervals', cautions: ['waste-oil', 'hot-oil', 'fuel-vapour', 'model-only'],
   in: { grade, fresh40: free(viscosityAt40, 95e-6, 'Fresh oil at 40 °C'), fresh100: free(viscosityAt100, 14.2e-6, 'Fresh oil at 100 °C'), share: fuelInOil, temperature: at.oilTemperature, density15 },
   out: {
     viscosity40: role(kinematicViscosity, 'ν_40', 'With fuel, at 40 °C'), viscosity100: role(kinematicViscosity, 'ν_100', 'With fuel, at 100 °C'), loss: viscosityLoss,

@@ -15,7 +15,7 @@ import { viscosityAt150 } from './viscosityAt150.ts'
 export default calculation({
   id: 'high-shear', title: 'High-shear viscosity', theme: 'oil',
   asks: 'How much of its viscosity does the oil keep when a film shears it, and how fast does mine shear it?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'model-only'],
   in: {
     grade, viscosity40: at.viscosity40, viscosity100: at.viscosity100, highShear: optional(highShear), density15, temperature: at.oilTemperature,
     speed: engine.speed, diameter: rotorDiameter, film: at.rotorInertiaFilm,

@@ -12,7 +12,7 @@ import { waltherBlend } from './waltherBlend.ts'
 export default calculation({
   id: 'oil-blend', title: 'Two oils poured together, and fuel in them', theme: 'oil',
   asks: 'How thick is a mixture of two oils, and what does fuel make of it?',
-  article: 'one-oil-two-jobs', cautions: ['waste-oil', 'model-only'],
+  article: 'street-oil-track-oil', cautions: ['waste-oil', 'model-only'],
   in: {
     share: free(blendShare, 0.5), first40: free(viscosityAt40, 90e-6, 'First oil at 40 °C'), first100: free(viscosityAt100, 14e-6, 'First oil at 100 °C'),
     second40: free(viscosityAt40, 150e-6, 'Second oil at 40 °C'), second100: free(viscosityAt100, 18e-6, 'Second oil at 100 °C'), fuel: free(dilution, 0.03),

@@ -15,7 +15,7 @@ import { timeToViscosity } from './timeToViscosity.ts'
 export default calculation({
   id: 'oil-change', title: 'When to change the oil', theme: 'oil',
   asks: 'After how many hours have fuel and shear brought the oil to a limit of mine?',
-  article: 'one-oil-two-jobs', cautions: ['waste-oil', 'hot-oil', 'model-only'],
+  article: 'dilution-sampling-and-change-intervals', cautions: ['waste-oil', 'hot-oil', 'model-only'],
   in: {
     grade, fresh: free(viscosityAt100, 14.2e-6, 'Fresh oil at 100 °C'), volume: free(sumpOil, litre(5)), density15, inflow: free(fuelRate, 8e-6), hourly: free(driveOff, 0.08), limit: free(dilution, 0.04, 'Dilution that is the limit'),
     lost: free(viscosityLoss, 0.12, 'Loss by shear that it settles at'), settling: free(runningTime, 54000, 'Hours to 63 % of that loss'), least: optional(free(viscosityAt100, 12.5e-6, 'Least viscosity at 100 °C')),

@@ -8,7 +8,7 @@ import { volumeGrowthOf } from './volumeGrowthOf.ts'
 export default calculation({
   id: 'oil-density', title: 'Oil density over temperature', theme: 'oil',
   asks: 'How dense is the oil at this temperature, and how much does it grow?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'grade-temperature-and-clearance', cautions: ['hot-oil', 'model-only'],
   in: { density15, temperature: at.oilTemperature },
   out: { density: oilDensity, growth: volumeGrowth },
   curve: ['temperature', 'density'],

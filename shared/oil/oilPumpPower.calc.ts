@@ -12,7 +12,7 @@ import { wastedShare } from './wastedShare.ts'
 export default calculation({
   id: 'oil-pump-power', title: 'Power of the oil pump', theme: 'oil',
   asks: 'What does the oil pump take from the shaft, and how much of it does the relief valve turn into heat?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'oil-heat', cautions: ['hot-oil', 'model-only'],
   in: { speed: engine.speed, pressure: at.gaugePressure, taken: at.oilFlow, perTurn: pumpPerTurn, ratio: pumpRatio, efficiency: free(pumpTotalShare, 0.65) },
   out: { power: oilPumpPower, given: role(oilFlow, 'Q_i', 'Pumped at this speed'), returned: blendShareReturned },
   curve: ['speed', 'power'],

@@ -32,7 +32,7 @@ const arrangement = 'crossUnmixed'
 export default calculation({
   id: 'oil-temperature', title: 'Oil temperature on a long pull', theme: 'oil',
   asks: 'At what temperature does the oil settle when the load is kept up?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'oil-heat', cautions: ['hot-oil', 'model-only'],
   in: {
     speed: engine.speed, fullHeat: heat.oilHeat, share: sustainedShare, air: siteAirTemperature, outside: siteAirPressure, density15,
     perTurn: pumpPerTurn, ratio: pumpRatio, efficiency: pumpShare,

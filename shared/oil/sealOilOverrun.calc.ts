@@ -14,7 +14,7 @@ import { turnsInCut } from './turnsInCut.ts'
 export default calculation({
   id: 'seal-oil-overrun', title: 'Oil for the seals in a fuel cut', theme: 'oil',
   asks: 'The throttle is shut and the fuel is cut at high speed: what do the seals get, in each of the three ways?',
-  article: 'one-oil-two-jobs', cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
+  article: 'metered-premixed-or-both', cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
   in: { speed: free(shaftSpeed, rpm(6000), 'Shaft speed of the overrun'), time: free(cutTime, 4), atRest: meteredIdle, density15, reference: referenceDose },
   out: {
     turns: turnsOf, dose: role(sealDose, 'd_m', 'Dose by the metering pump'), times: sealDoseRatio, metered: role(oilMass, 'm_m', 'Oil by the metering pump'), premixed: role(oilMass, 'm_p', 'Oil by premix'),

@@ -17,5 +17,7 @@ export const sources = {
   'martin-engine-bearings': { author: 'F. A. Martin', title: 'Developments in Engine Bearing Design, Tribology International 16', year: '1983', seen: 'from memory' },
   'merritt-hydraulic': { author: 'H. E. Merritt', title: 'Hydraulic Control Systems', year: '1967', seen: 'from memory' },
   'booker-1965': { author: 'J. F. Booker', title: 'Dynamically Loaded Journal Bearings: Mobility Method of Solution, Journal of Basic Engineering 87', year: '1965', seen: 'from memory' },
+  'api-1509': { author: 'American Petroleum Institute', title: '1509: Engine Oil Licensing and Certification System, with annex E on base oils', year: '2021', seen: 'from memory' },
+  'acea-sequences': { author: 'ACEA', title: 'European Oil Sequences for light-duty engines', year: '2021', seen: 'from memory' },
   'hamrock-films': { author: 'B. J. Hamrock, S. R. Schmid, B. O. Jacobson', title: 'Fundamentals of Fluid Film Lubrication', year: '2004', seen: 'from memory' },
 } as const satisfies Sources

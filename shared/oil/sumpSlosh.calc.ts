@@ -11,7 +11,7 @@ import { volumeForDepth } from './volumeForDepth.ts'
 export default calculation({
   id: 'sump-slosh', title: 'Sump under acceleration', theme: 'oil',
   asks: 'Does the pick-up stay covered in a long corner or under braking, and how much oil is truly usable?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'model-only'],
+  article: 'flow-and-pressure', cautions: ['hot-oil', 'model-only'],
   in: {
     volume: free(sumpOil, litre(4)), away: free(sumpOil, litre(1), 'Oil that is on its way round, not in the sump'), length: free(sumpLength, mm(420), 'Length of the sump along the acceleration'), width: free(sumpLength, mm(220), 'Width of the sump across it'),
     place: free(sumpLength, mm(260), 'Pick-up from the wall to which the oil runs'), height: free(sumpLength, mm(10), 'Pick-up over the floor'), cover: free(sumpLength, mm(15), 'Depth wanted over the pick-up'), acceleration: free(sideAcceleration, 9.8),

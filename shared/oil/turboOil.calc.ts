@@ -18,7 +18,7 @@ import { turbulentDrain } from './turbulentDrain.ts'
 export default calculation({
   id: 'turbo-oil', title: 'Oil to and from the turbocharger', theme: 'oil',
   asks: 'What does the restrictor pass, and does the drain carry it away?',
-  article: 'one-oil-two-jobs', cautions: ['hot-oil', 'hot-metal', 'model-only'],
+  article: 'flow-and-pressure', cautions: ['hot-oil', 'hot-metal', 'model-only'],
   in: {
     pressure: at.gaugePressure, temperature: at.oilTemperature, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, restrictor: turboFeed, coefficient: jetCoefficient,
     bore: free(drainBore, mm(16)), length: free(drainLength, mm(350)), fall: free(drainFall, mm(120)), foam: free(foamFactor, 2.5),

@@ -51,11 +51,11 @@ export default figure<Data>({
         <Words x={0} y={18} strong>In series</Words>
         <Rail y={66} name="Primaries" at={s.primary} /><Rail y={206} name="Secondaries" at={s.secondary} />
         {pipe('M40 77H170')}{pipe('M470 77H560V160H100V217H170')}{pipe('M470 217H600')}
-        <Words x={40} y={66}>from pump</Words><Words x={640} y={206} anchor="end">regulator</Words>
+        <Words x={40} y={66}>pump</Words><Words x={640} y={206} anchor="end">regulator</Words>
         <Words x={0} y={338} strong>In parallel</Words>
         <Rail y={386} name="Primaries" at={l.primary} /><Rail y={526} name="Secondaries" at={l.secondary} />
-        {pipe('M40 467H90V397H170M90 467V537H170')}{pipe('M470 397H550V467H600M550 467V537H470')}
-        <Words x={20} y={456}>from pump</Words><Words x={640} y={456} anchor="end">regulator</Words>
+        {pipe('M40 467H120V397H170M120 467V537H170')}{pipe('M470 397H520V467H600M520 467V537H470')}
+        <Words x={40} y={456}>pump</Words><Words x={640} y={456} anchor="end">regulator</Words>
       </Sheet>
     )
   },

@@ -23,6 +23,6 @@ export default lineFigure<Data>({
     if (full === null || low === null) return null
     return { end, full, low, x, lines: [{ name: 'Fuel as entered', y: x.map((t) => at(t)) }, { name: 'A quarter of it left', y: x.map((t) => at(t, 0.25)) }] }
   },
-  summary: ({ end, full, low }, system) => `After ${shown(sessionTime, system).say(end)} the fuel stands at ${shown(fuelTemperature, system).say(full)}; with a quarter of it, at ${shown(fuelTemperature, system).say(low)}. The same heat goes into less fuel as the tank empties. Pump current, heat from the rails and heat through the tank’s wall are those of the card below.`,
+  summary: ({ end, full, low }, system) => `After ${shown(sessionTime, system).say(end)} the fuel stands at ${shown(fuelTemperature, system).say(full)}; with a quarter of it, at ${shown(fuelTemperature, system).say(low)}. The same heat goes into less fuel as the tank empties. Pump current, heat from the rails and heat through the tank’s wall are those of the calculator named below.`,
   without: 'The pump of this build could not be worked out, so nothing is drawn.',
 })
