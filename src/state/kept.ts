@@ -77,7 +77,7 @@ export function namesFrom(start: string): string[] {
 }
 
 /** Tells a text from any other that a hand may have made of it (FNV-1a): no guard against malice, which the reading of values is. */
-function sumOf(text: string): number {
+export function sumOf(text: string): number {
   let hash = 0x811c9dc5
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193)
   return hash >>> 0

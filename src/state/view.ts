@@ -3,7 +3,7 @@ import type { Weighed } from '@trochoid/compute/build/margins.ts'
 import type { Solved } from '@trochoid/compute/build/point.ts'
 import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { sheetOf } from './build.ts'
-import { builds } from './own.ts'
+import { builds, isOwn } from './own.ts'
 import { allFields, look } from './solver/look.ts'
 import { store, type Store } from './store.ts'
 import { thresholds } from './thresholds.ts'
@@ -35,7 +35,15 @@ export async function follow(): Promise<Store<View>> {
     timer = setTimeout(() => void see(sheet, true), pause)
   })
   thresholds.watch(() => void see(view.get().sheet, true))
+  if (isOwn(builds.get())) void remembered(view)
   return view
+}
+/** Keeps what the margins of the reader's build are, so that a later edition of the formulas can say what it moved. */
+async function remembered(view: Store<View>): Promise<void> {
+  const { remember } = await import('./weighed.ts')
+  const note = () => { const { sheet, weighed, fine } = view.get(); if (fine) remember(sheet, weighed) }
+  note()
+  view.watch(note)
 }
 /** The name of a field within a sentence. */
 export const namer = (fields: ReadonlyMap<string, Field>) => (path: string): string => {

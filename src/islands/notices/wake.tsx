@@ -1,6 +1,7 @@
 import { render, type ComponentType } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { builds, demoChosen, followed, ready, saved } from '../../state/own.ts'
+import { namesFrom } from '../../state/kept.ts'
 import { useStore } from '../parts/useStore.ts'
 
 let drawn = false
@@ -13,7 +14,7 @@ export async function wakeNotices(): Promise<void> {
   await ready
   const Banner = location.hash.startsWith('#build=') ? await sentBanner() : null
   // The build sheet says itself what is not kept.
-  render(<>{Banner}<NotFollowed />{document.querySelector('[data-sheet]') ? null : <NotKept />}</>, place)
+  render(<>{Banner}<NotFollowed /><Lately />{document.querySelector('[data-sheet]') ? null : <NotKept />}</>, place)
 }
 
 async function sentBanner() {
@@ -27,6 +28,13 @@ function NotFollowed() {
   const now = useStore(builds)
   if (useStore(followed) || now.chosen === demoChosen) return null
   return <p role="status">You have a build of your own now. The numbers elsewhere on this page are still those of the invented demo build. <button type="button" onClick={() => followed.set(true)}>Show this page with my build</button></p>
+}
+
+/** What corrected formulas have moved. Its store comes with the pages that weigh a build. */
+function Lately() {
+  const [part, setPart] = useState<{ readonly Corrected: ComponentType } | null>(null)
+  useEffect(() => { if (namesFrom('weighed.').length > 0) void import('./Corrected.tsx').then(setPart) }, [])
+  return part && <part.Corrected />
 }
 
 /** Loaded when there is something to say. */

@@ -1,8 +1,8 @@
 import type { Field } from '@trochoid/compute/build/field.ts'
 import { hydrate, render } from 'preact'
 import { sheetOf } from '../../state/build.ts'
-import { builds, demoChosen } from '../../state/own.ts'
-import { allFields } from '../../state/solver/look.ts'
+import { builds, demoChosen, isOwn } from '../../state/own.ts'
+import { allFields, look } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
 import { useStore } from '../parts/useStore.ts'
 import { Desk } from './Desk.tsx'
@@ -17,6 +17,8 @@ export async function wakeSheet(root: HTMLElement): Promise<void> {
   const draw = same ? hydrate : (what: Parameters<typeof render>[0], place: Element) => { place.replaceChildren(); render(what, place) }
   draw(<Desk margins={root.dataset.margins!} fields={fields} />, root.querySelector('[data-part=desk]')!)
   undoByKeys()
+  void weighNow()
+  builds.watch(weighSoon)
   for (const section of root.querySelectorAll<HTMLDetailsElement>('details[data-section]')) {
     const places = [...section.querySelectorAll<HTMLElement>('[data-field]')]
     const own = places.flatMap((place) => { const f = fields.get(place.dataset.field!); return f ? [f] : [] })
@@ -37,6 +39,22 @@ export async function wakeSheet(root: HTMLElement): Promise<void> {
     addEventListener('beforeprint', () => { section.open = true; wake() })
     wake()
   }
+}
+
+/** After typing has stopped for so long, in ms. */
+const pause = 1500
+let timer: ReturnType<typeof setTimeout> | undefined
+function weighSoon(): void {
+  clearTimeout(timer)
+  timer = setTimeout(() => void weighNow(), pause)
+}
+/** Weighs the reader's build as it stands, so that a later edition of the formulas can say what it moved. */
+async function weighNow(): Promise<void> {
+  const now = builds.get()
+  if (!isOwn(now)) return
+  const sheet = sheetOf(now)
+  const [{ weighed }, { remember }] = await Promise.all([look(sheet), import('../../state/weighed.ts')])
+  remember(sheet, weighed)
 }
 
 function OwnEntry({ field, fields }: { field: Field; fields: ReadonlyMap<string, Field> }) {
