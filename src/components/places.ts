@@ -13,6 +13,8 @@ export const parts = [
 export const ofTheBuild: readonly (readonly [path: string, name: string])[] = [
   ['/build/', 'Sheet'],
   ['/margins/', 'Margins'],
+  ['/chance/', 'Chance'],
+  ['/compare/', 'Two builds'],
   ['/sweep/', 'Speed sweep'],
   ['/maps/', 'Compressor maps'],
   ['/turbochargers/', 'Two turbochargers'],

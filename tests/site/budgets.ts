@@ -17,4 +17,6 @@ export const budgets: readonly Budget[] = [
   { name: 'an article with calculators', of: ({ kind, live }) => kind === 'article' && live, cold: 28, allIn: 60 },
   { name: 'a calculator', of: ({ kind }) => kind === 'calculator', cold: 30, allIn: 55, alike: true },
   { name: 'the margins', of: ({ kind }) => kind === 'margins', cold: 45, allIn: 90 },
+  { name: 'the chances', of: ({ kind }) => kind === 'chance', cold: 25, allIn: 110 },
+  { name: 'two builds', of: ({ kind }) => kind === 'compare', cold: 25, allIn: 110 },
 ]

@@ -6,6 +6,7 @@ import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
 import { solveBuild, sweepSpeeds } from '@trochoid/compute/build/solve.ts'
 import { builds } from '@trochoid/compute/data/builds/index.ts'
+import { wholeModel } from '@trochoid/compute/uncertainty/wholeModel.ts'
 import type { Task, Told } from './tasks.ts'
 
 /** The whole model, in a thread of its own: pages stay quick however long it works, and none of them carries its code. */
@@ -16,16 +17,16 @@ addEventListener('message', ({ data }: MessageEvent<Task>) => {
   try {
     if (data.kind === 'fields') tell({ kind: 'fields', fields: [...allFields.values()], demos: builds })
     else if (data.kind === 'look') look(data)
+    else if (data.kind === 'sample' || data.kind === 'count') void chance(data)
     else {
       const weigher: Weigher = (sheet) => weighMargins(margins, solveBuild(sheet), sheet, data.thresholds)
       if (data.kind === 'remedies') remedies(data.margin, data.sheet, weigher)
       else next(data.sheet, weigher)
       tell({ kind: 'done' })
     }
-  } catch (error) {
-    tell({ kind: 'failed', says: error instanceof Error ? error.message : String(error) })
-  }
+  } catch (error) { fail(error) }
 })
+const fail = (error: unknown): void => tell({ kind: 'failed', says: error instanceof Error ? error.message : String(error) })
 
 function look({ turn, sheet, thresholds, fine }: Extract<Task, { kind: 'look' }>): void {
   const limit = fine ? null : valueAt(sheet, allFields.get('engine.speedLimit')!)
@@ -46,4 +47,12 @@ function next(sheet: Sheet, weigher: Weigher): void {
     if (found.length % 8 === 0) tell({ kind: 'progress', done: Math.min(found.length, fields.length), all: fields.length })
   }
   tell({ kind: 'worth', worth: rankWorth(found) })
+}
+
+async function chance(task: Extract<Task, { kind: 'sample' | 'count' }>): Promise<void> {
+  try {
+    const { chanceTask } = await import('./chance.ts')
+    chanceTask(task, wholeModel, tell)
+    tell({ kind: 'done' })
+  } catch (error) { fail(error) }
 }
