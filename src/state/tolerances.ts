@@ -12,7 +12,7 @@ const key: Key<Tolerances> = { name: 'tolerances', version: 1, bound: 40_000, re
 export const tolerances: Store<Tolerances> = store<Tolerances>({})
 const take = () => { const kept = load(key); if (kept.found === 'value') tolerances.set(kept.value) }
 if (typeof document !== 'undefined') take()
-fromOtherTabs(key, take)
+fromOtherTabs((name) => { if (name === key.name) take() })
 
 export function setTolerance(id: string, value: Spread | null): void {
   const { [id]: _, ...others } = tolerances.get()

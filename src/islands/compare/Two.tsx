@@ -3,7 +3,7 @@ import type { Sheet } from '@trochoid/compute/build/sheet.ts'
 import type { Side } from '@trochoid/compute/comparison/side.ts'
 import { useEffect, useState } from 'preact/hooks'
 import { anyBuilds, type Choice, type Opened } from '../../state/anyBuild.ts'
-import { open } from '../../state/build.ts'
+import { open } from '../../state/edit.ts'
 import { builds } from '../../state/own.ts'
 import { demoSheets, look } from '../../state/solver/look.ts'
 import { system as systemStore } from '../../state/system.ts'
@@ -37,7 +37,11 @@ export function Two({ pair, first, second, fields, values, sheetPage }: Props) {
     return () => { late = true }
   }, [wanted[0], wanted[1]])
 
-  const choose = (next: Pair) => { pick(next); history.replaceState(history.state, '', pairAddress(next) || location.pathname + location.search) }
+  const choose = (next: Pair) => {
+    pick(next)
+    // An address that brought a build keeps it: it is kept nowhere else.
+    if (!location.hash.startsWith('#build=')) history.replaceState(history.state, '', pairAddress(next) || location.pathname + location.search)
+  }
   const beside = (sheet: Sheet, says: string) => {
     const id = `brought:${brought.length + 1}`
     setBrought([...brought, [id, sheet]])

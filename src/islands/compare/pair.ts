@@ -1,7 +1,7 @@
 /** Which two builds are laid side by side, as the address keeps it: `#first=demo:street&second=demo:track`. */
 export type Pair = { readonly first: string; readonly second: string }
 
-const name = /^(demo|own):[\w-]{1,40}$/
+const name = /^(demo:)?[\w-]{1,40}$/
 
 /** The pair of an address, of which only names are taken; what it leaves out is the build that is shown, and an invented one beside it. */
 export function pairIn(address: string, chosen: string): Pair {
