@@ -6,10 +6,11 @@ import { checksCommand } from './checksCommand.ts'
 import { compareCommand } from './compareCommand.ts'
 import { describeCommand, listCommand, runCommand, solveCommand } from './calculationCommands.ts'
 import { logCommand } from './logCommand.ts'
+import { mapCommand } from './mapCommand.ts'
 import { sessionCommand } from './sessionCommand.ts'
 import { type Workshop } from './workshop.ts'
 
-const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | compare <file or link> <file or link> | session <file> [--over circuit or log] [--minutes n] [--start cold|warm] | log <log.csv> <file> [--map column=channel:unit]… [--pull from,to] | checks'
+const usage = 'list | describe <id> | run <id> <json> | run - | solve <id> <input> <json> | build <file or link> [--set path=value]… [--speeds a,b,…] | chance <file or link> [--samples n] [--seed n] [--set path=value]… [--tolerance path=half width]… | compare <file or link> <file or link> | session <file> [--over circuit or log] [--minutes n] [--start cold|warm] | log <log.csv> <file> [--map column=channel:unit]… [--pull from,to] | map <table.csv> [--temperature t] [--pressure p] | map --inducer d --exducer d | checks'
 
 /** Bad input as the contract tells it; null where the fault is ours. */
 const refusal = (error: unknown): { readonly error: { readonly field: string; readonly message: string } } | null => (error instanceof BadInput ? { error: { field: error.field, message: error.message } } : null)
@@ -46,6 +47,7 @@ async function obey(workshop: Workshop, [command, ...rest]: readonly string[], l
   if (command === 'compare') return print(await compareCommand(workshop, rest, text))
   if (command === 'session') return print(await sessionCommand(workshop, rest, text, readFileSync))
   if (command === 'log') return print(await logCommand(workshop, rest, text, readFileSync))
+  if (command === 'map') return print(mapCommand(rest, text))
   if (command === 'checks') return print(checksCommand(workshop))
   throw new BadInput('command', `Use: ${usage}`)
 }
