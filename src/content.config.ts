@@ -68,4 +68,19 @@ const glossary = defineCollection({
   }),
 })
 
-export const collections = { articles, themes, cautions, glossary }
+const words = z.record(text, text)
+
+/** What people type, and what it is called here. */
+const search = defineCollection({
+  loader: from('search', '*.json'),
+  schema: z.strictObject({
+    filler: text,
+    spelt: words,
+    patterns: z.array(z.tuple([text, text])),
+    called: words,
+    /** More words for one page, by its address below the base. */
+    also: words,
+  }),
+})
+
+export const collections = { articles, themes, cautions, glossary, search }

@@ -2,7 +2,6 @@ import { rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { close, createIndex } from 'pagefind'
 import { outDir } from '../root.ts'
-import { searchEntries } from './searchEntries.ts'
 
 /**
  * What Pagefind writes beside the index and no page of ours asks for: its ready-made interfaces and
@@ -21,11 +20,10 @@ export async function buildSearch(): Promise<void> {
   const { index, errors } = await createIndex({ forceLanguage: 'en', excludeSelectors: tellNothing })
   if (!index) throw new Error(`The search index could not be begun: ${errors.join('; ')}`)
   const read = await index.addDirectory({ path: outDir })
-  const entries = await Promise.all((await searchEntries(outDir)).map(({ url, title, text }) => index.addCustomRecord({ url, content: text, language: 'en', meta: { title } })))
   const written = await index.writeFiles({ outputPath: join(outDir, 'pagefind') })
-  const problems = [...read.errors, ...entries.flatMap((e) => e.errors), ...written.errors]
+  const problems = [...read.errors, ...written.errors]
   if (problems.length > 0) throw new Error(`The search index could not be written: ${problems.join('; ')}`)
   await Promise.all(neverAsked.map((name) => rm(join(outDir, 'pagefind', name), { force: true })))
   await close()
-  console.log(`Search index over ${read.page_count} pages and ${entries.length} words and symptoms`)
+  console.log(`Search index over ${read.page_count} pages`)
 }

@@ -4,7 +4,7 @@
  */
 export const groups = [
   // On every page: which build and units are shown, and what wakes when.
-  { name: 'reach', test: /preload-helper|\/src\/state\/(store|system|kept|own)\.ts|\/islands\/parts\/whenWanted\.ts/, priority: 3 },
+  { name: 'reach', test: /preload-helper|\/src\/state\/(store|system|kept|own)\.ts|\/islands\/parts\/whenWanted\.ts|\/src\/url\.ts|\/islands\/(head|place|search\/open|offline\/(keep|state))\.ts/, priority: 3 },
   { name: 'core', test: /\/shared\/(quantity\/(kinds|units|write|quantity|si)|build\/(field|pointValue)|formula\/(formula|trace)|calculation\/calculation)\.ts|\/src\/islands\/parts\/(Field|typed|useStore|Symbol|say|Choose|difference)\.tsx?|\/node_modules\/preact\//, priority: 2 },
   { name: 'reader', test: /\/shared\/quantity\/(read|number|dash)\.ts|\/src\/islands\/parts\/reader\.ts/, priority: 2 },
 ]

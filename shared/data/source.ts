@@ -4,6 +4,8 @@ export type Source = {
   readonly author?: string
   readonly year?: string
   readonly place?: string
+  /** The source that lists the same work: a chapter, or another discipline's name for it. The list of sources then shows the work once. */
+  readonly of?: string
   /** How it reached us: read in the book, through a library that carries it, or from memory. */
   readonly seen: 'read in the source' | 'confirmed by search' | 'carried by a reference library' | 'from memory' | 'no source'
 }

@@ -11,7 +11,7 @@ export const sources = {
   'maples-refinery': { author: 'R. E. Maples', title: 'Petroleum Refinery Process Economics, 2nd edition', year: '2000', seen: 'confirmed by search' },
   'seireg-dandage': { author: 'A. S. Seireg and S. Dandage', title: 'Empirical Design Procedure for the Thermodynamic Behavior of Journal Bearings, Journal of Lubrication Technology 104', year: '1982', seen: 'confirmed by search' },
   'raimondi-boyd': { author: 'A. A. Raimondi and J. Boyd', title: 'A Solution for the Finite Journal Bearing and Its Application to Analysis and Design, parts I to III, Transactions of ASLE 1, pages 159-209', year: '1958', seen: 'confirmed by search' },
-  'shigley-bearings': { author: 'J. E. Shigley, C. R. Mischke, R. G. Budynas', title: 'Mechanical Engineering Design, chapter 12: Lubrication and Journal Bearings', year: '2008', seen: 'from memory' },
+  'shigley-bearings': { of: 'shigley-machine-design', author: 'R. G. Budynas, J. K. Nisbett', title: 'Shigley’s Mechanical Engineering Design, 9th edition', year: '2011', place: 'chapter 12, Lubrication and Journal Bearings', seen: 'from memory' },
   'trumpler': { author: 'P. R. Trumpler', title: 'Design of Film Bearings', year: '1966', seen: 'confirmed by search' },
   'dynamics-of-rotating-machines': { author: 'M. I. Friswell, J. E. T. Penny, S. D. Garvey, A. W. Lees', title: 'Dynamics of Rotating Machines', year: '2010', seen: 'confirmed by search' },
   'martin-engine-bearings': { author: 'F. A. Martin', title: 'Developments in Engine Bearing Design, Tribology International 16', year: '1983', seen: 'from memory' },

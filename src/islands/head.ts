@@ -1,7 +1,7 @@
-import { url } from '../url.ts'
 import { chooseSystem, system } from '../state/system.ts'
+import { openSearch } from './search/open.ts'
 
-/** The reader's units, `/` for search, and what must be told on any page. */
+/** The reader's units, search, and what must be told on any page. */
 export function head(): void {
   const button = document.querySelector<HTMLButtonElement>('.top .units')
   if (button) {
@@ -17,10 +17,5 @@ export function head(): void {
   addEventListener('trochoid:notice', notices)
   // An address pasted over this page brings a build: it opens as in a page of its own. Leaving is asked for first where something is not kept.
   addEventListener('hashchange', () => { if (sends()) location.reload() })
-  addEventListener('keydown', (event) => {
-    const { target } = event
-    if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || (target instanceof HTMLElement && /^(input|textarea|select)$/i.test(target.tagName))) return
-    event.preventDefault()
-    location.href = url('/search/')
-  })
+  openSearch()
 }

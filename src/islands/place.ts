@@ -1,6 +1,6 @@
 /** Where a reader was on a page: how far down, which folds were open, what stood in the fields. */
-type Place = { readonly top: number; readonly folds: readonly string[]; readonly fields: Readonly<Record<string, string>> }
-type Typed = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement
+export type Place = { readonly top: number; readonly folds: readonly string[]; readonly fields: Readonly<Record<string, string>> }
+export type Typed = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement
 
 const address = (): string => `trochoid.place ${location.pathname}`
 /** Longest text that is kept for one page, in characters; it is gone with the tab. */
@@ -30,18 +30,6 @@ function found(): Place | null {
   try { return JSON.parse(sessionStorage.getItem(address()) ?? 'null') as Place | null } catch { return null }
 }
 
-function restore({ top, folds: open, fields: texts }: Place): void {
-  for (const fold of folds()) if (open.includes(nameOf(fold))) fold.open = true
-  scrollTo(0, top)
-  for (const field of fields()) {
-    const text = texts[field.id]
-    if (text === undefined || field.value === text) continue
-    field.value = text
-    // Whatever the field belongs to wakes, and reads what stands in it.
-    for (const name of ['pointerover', 'input']) field.dispatchEvent(new Event(name, { bubbles: true }))
-  }
-}
-
 /** Back, forward and reloading bring a reader to where they were: same place, same folds, same text in the fields, finished or not. */
 export function keepPlace(): void {
   addEventListener('pagehide', put)
@@ -50,6 +38,6 @@ export function keepPlace(): void {
   if (!place) return
   history.scrollRestoration = 'manual'
   // After the parts of the page began to listen, and again once everything that gives the page its height is there.
-  setTimeout(() => restore(place))
+  void import('./placeAgain.ts').then((m) => m.restore(place, folds(), fields(), nameOf))
   addEventListener('load', () => setTimeout(() => scrollTo(0, place.top)), { once: true })
 }

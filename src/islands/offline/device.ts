@@ -1,6 +1,17 @@
-import { url } from '../../url.ts'
-import { keepNow, removeKept } from './keep.ts'
-import { answer, megabytes, offline, words, type Edition } from './state.ts'
+import { base } from '../../url.ts'
+import { editionKept, megabytes } from './edition.ts'
+import { keepNow } from './keep.ts'
+import { answer, offline, type Offline } from './state.ts'
+
+const words = (now: Offline): string => ({
+  'not yet': 'Reading without a network',
+  'asks': 'Not kept on this device yet',
+  'keeping': now.is === 'keeping' ? `Being put on this device, ${now.come} of ${now.of}` : '',
+  'ready': 'Kept on this device',
+  'failed': 'Not all of it is on this device yet',
+  'declined': 'Not kept on this device',
+  'impossible': 'This browser keeps no pages',
+})[now.is]
 
 /** The page that tells what of the handbook is on this device, and keeps or removes it. */
 export function device(): void {
@@ -15,7 +26,7 @@ export function device(): void {
     button('remove').hidden = now.is !== 'ready' && now.is !== 'failed'
   }
   const tell = async () => {
-    const { edition, version, files, stored, sent } = await (await fetch(url('/kept.json'))).json() as Edition
+    const { edition, version, files, stored, sent } = await editionKept()
     part('size').textContent = `${files} files, ${megabytes(stored)} on the device, fetched as about ${megabytes(sent)}.`
     part('version').textContent = `${edition} (${version})`
   }
@@ -29,7 +40,21 @@ export function device(): void {
   button('remove').addEventListener('click', () => void removeKept())
   // The button that was pressed goes away: the focus goes to what became of it.
   for (const name of ['keep', 'remove']) button(name).addEventListener('click', () => part('state').focus())
+  navigator.serviceWorker?.addEventListener('message', ({ data }) => {
+    const said = data as { keeping?: number; of?: number } | null
+    // While a newer version is fetched, the one that is there goes on being whole.
+    if (typeof said?.keeping === 'number' && offline.get().is !== 'ready') offline.set({ is: 'keeping', come: said.keeping, of: said.of ?? 0 })
+  })
   offline.watch(show)
   show()
   tell().catch(() => { part('size').textContent = 'Not known without a network.' })
+}
+
+/** Takes everything that was kept off the device again, and keeps nothing from then on. Builds and what was typed stay. */
+async function removeKept(): Promise<void> {
+  answer('no')
+  const scope = new URL(base, location.href).href
+  for (const registration of await navigator.serviceWorker.getRegistrations()) if (registration.scope === scope) await registration.unregister()
+  for (const name of await caches.keys()) if (name.endsWith(scope)) await caches.delete(name)
+  offline.set({ is: 'declined' })
 }

@@ -1,19 +1,14 @@
 import { base, url } from '../../url.ts'
-import { notice } from './notice.ts'
-import { answer, answered, megabytes, offline, words, type Edition } from './state.ts'
+import { answered, offline } from './state.ts'
 
 /** The page being read has the line for itself first; keeping the rest of the site can wait this long after it, in ms. */
 const patience = 2000
 
-const waitingWords = 'A newer version of the handbook is ready. What you have typed is kept.'
-const takenWords = 'The handbook was brought up to date in another tab. Reload this page before going on.'
+/** What is seldom said is loaded when it is. */
+const notices = () => import('./notices.ts')
 
 function offerWaiting({ waiting }: ServiceWorkerRegistration): void {
-  if (!waiting || !navigator.serviceWorker.controller) return
-  notice(waitingWords, [['Change to it', () => {
-    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true })
-    waiting.postMessage({ type: 'SKIP_WAITING' })
-  }], ['Later', () => undefined]])
+  if (waiting && navigator.serviceWorker.controller) void notices().then((m) => m.offerWaiting(waiting))
 }
 
 function watchForNewer(registration: ServiceWorkerRegistration): void {
@@ -57,25 +52,6 @@ export async function keepNow(): Promise<void> {
   }
 }
 
-/** Takes everything that was kept off the device again, and keeps nothing from then on. Builds and what was typed stay. */
-export async function removeKept(): Promise<void> {
-  answer('no')
-  const scope = new URL(base, location.href).href
-  for (const registration of await navigator.serviceWorker.getRegistrations()) if (registration.scope === scope) await registration.unregister()
-  for (const name of await caches.keys()) if (name.endsWith(scope)) await caches.delete(name)
-  offline.set({ is: 'declined' })
-}
-
-/** Asked before megabytes are fetched, where the reader told the browser to save them. */
-async function ask(): Promise<void> {
-  offline.set({ is: 'asks' })
-  const size = await fetch(url('/kept.json')).then(async (got) => megabytes((await got.json() as Edition).sent), () => 'a few MB')
-  notice(`Keep the whole handbook on this device, to read it without a network? It takes ${size} of your data.`, [
-    ['Keep it', () => { answer('yes'); void keepNow() }],
-    ['No', () => { answer('no'); offline.set({ is: 'declined' }) }],
-  ])
-}
-
 const savesData = (): boolean => (navigator as { connection?: { saveData?: boolean } }).connection?.saveData === true
 
 /**
@@ -84,18 +60,13 @@ const savesData = (): boolean => (navigator as { connection?: { saveData?: boole
  */
 export function keepOffline(): void {
   const told = document.querySelector('[data-offline-words]')
-  offline.watch(() => { if (told) told.textContent = words(offline.get()) })
+  offline.watch(() => { if (told && offline.get().is === 'ready') told.textContent = 'Kept on this device' })
   if (import.meta.env.DEV || !('serviceWorker' in navigator)) return offline.set({ is: 'impossible' })
   const { serviceWorker } = navigator
-  if (serviceWorker.controller) serviceWorker.addEventListener('controllerchange', () => notice(takenWords, [['Reload', () => location.reload()]]))
-  serviceWorker.addEventListener('message', ({ data }) => {
-    const said = data as { keeping?: number; of?: number } | null
-    // While a newer version is fetched, the one that is there goes on being whole.
-    if (typeof said?.keeping === 'number' && offline.get().is !== 'ready') offline.set({ is: 'keeping', come: said.keeping, of: said.of ?? 0 })
-  })
+  if (serviceWorker.controller) serviceWorker.addEventListener('controllerchange', () => void notices().then((m) => m.tellTaken()))
   const begin = () => {
     if (answered() === 'no') return offline.set({ is: 'declined' })
-    if (savesData() && answered() === null && !serviceWorker.controller) return void ask()
+    if (savesData() && answered() === null && !serviceWorker.controller) return void notices().then((m) => m.ask(keepNow))
     void keepNow()
   }
   const idle = () => setTimeout(() => (typeof requestIdleCallback === 'function' ? requestIdleCallback(begin) : begin()), patience)

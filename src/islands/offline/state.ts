@@ -26,17 +26,3 @@ export function answer(said: 'yes' | 'no' | null): void {
   if (said === null) forget(key)
   else save(key, said)
 }
-
-/** What is kept, or would be. */
-export type Edition = { readonly edition: string; readonly version: string; readonly files: number; /** In bytes. */ readonly stored: number; readonly sent: number }
-export const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`
-
-export const words = (now: Offline): string => ({
-  'not yet': 'Reading without a network',
-  'asks': 'Not kept on this device yet',
-  'keeping': now.is === 'keeping' ? `Being put on this device, ${now.come} of ${now.of}` : '',
-  'ready': 'Kept on this device',
-  'failed': 'Not all of it is on this device yet',
-  'declined': 'Not kept on this device',
-  'impossible': 'This browser keeps no pages',
-})[now.is]

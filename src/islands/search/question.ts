@@ -1,19 +1,41 @@
-export type Question = { /** What has to be found together. */ readonly all: string; readonly words: readonly string[] }
+import { oneEdit } from './oneEdit.ts'
+import { parts, split, stem, type Words } from './words.ts'
 
-/** Words of a question that stand in every page or in none. */
-const filler = new Set('a an and are at be can car do does engine for from get has have how i if in is it its me mean means my need of off on or rotary should so that the then there this to vs was we what when where which who why will with would you your'.split(' '))
+/** One thing that is asked for: what was typed, and other words for it. Any of them will do. */
+export type Asked = { readonly typed: string; readonly ways: readonly (readonly string[])[]; /** The last word may still be being typed. */ readonly unfinished: boolean }
 
-/** What people say, and what these pages call it. */
-const called: Readonly<Record<string, string>> = {
-  afr: 'lambda', an6: 'dash', antifreeze: 'glycol', crank: 'eccentric shaft', detonation: 'knock', dwell: 'coil charge', egt: 'exhaust temperature', hths: 'high-shear viscosity', iat: 'charge temperature',
-  intercooler: 'charge cooler', lag: 'boost threshold', latency: 'dead time', litres: 'displacement', liter: 'displacement', litre: 'displacement', omp: 'metering pump', overheating: 'overheats', pinging: 'knock', redline: 'highest shaft speed',
-  spool: 'boost threshold', staged: 'two stages', staging: 'two stages', stoich: 'stoichiometric', vapor: 'vapour', weight: 'grade',
-}
+const longest = 4
+const bare = /^\d+([.,]\d+)?$/
 
-/** A question in plain words as the search engine is asked it. */
-export function question(text: string): Question {
-  const typed = text.toLowerCase().split(/[^\p{L}\p{N}.:/’'-]+/u).filter((word) => word !== '')
-  const telling = typed.filter((word) => !filler.has(word))
-  const words = (telling.length > 0 ? telling : typed).flatMap((word) => (called[word] ?? word).split(' '))
-  return { all: words.join(' '), words }
+/** A question in plain words, read with the words of the trade. A plain number tells nothing by itself. */
+export function question(text: string, { filler, spelt, patterns, called }: Words): readonly Asked[] {
+  const idle = new Set(filler.split(' '))
+  const typed = split(text.slice(0, 200)).slice(0, 16)
+  const stems = (words: string) => words.split(' ').flatMap(parts).map((word) => stem(word, spelt))
+  const told: Asked[] = []
+  const covered = new Set<number>()
+  const more = new Map<number, string[][]>()
+  const known = new Map(Object.entries(called).map(([words, ours]) => [words.split(' ').map((word) => stem(word, spelt)).join(' '), stems(ours)]))
+  // Longest first: "turbo lag" says more than "lag".
+  for (let length = longest; length > 0; length--) {
+    for (let at = 0; at + length <= typed.length; at++) {
+      const ours = known.get(typed.slice(at, at + length).map((word) => stem(word, spelt)).join(' '))
+      if (!ours || covered.has(at)) continue
+      for (let i = at; i < at + length; i++) { covered.add(i); more.set(i, [ours]) }
+    }
+  }
+  // A slip of the finger in what people call it.
+  typed.forEach((word, i) => {
+    const stemmed = stem(word, spelt)
+    const meant = covered.has(i) || stemmed.length < 5 ? undefined : [...known].find(([words]) => words.length > 4 && oneEdit(words, stemmed))
+    if (meant) more.set(i, [meant[1]])
+  })
+  typed.forEach((word, i) => {
+    const about = patterns.find(([pattern]) => new RegExp(pattern).test(word))
+    const others = [...(more.get(i) ?? []), ...(about ? [stems(about[1])] : [])]
+    if (others.length === 0 && (bare.test(word) || idle.has(word))) return
+    if (/^(?!\d)/.test(word) || others.length > 0) told.push({ typed: word, ways: [parts(word).map((part) => stem(part, spelt)), ...others], unfinished: i === typed.length - 1 && !/\s$/.test(text) })
+  })
+  // Nothing but small words: then they are what is asked.
+  return told.length > 0 ? told : typed.filter((word) => !bare.test(word)).map((word) => ({ typed: word, ways: [[stem(word, spelt)]], unfinished: true }))
 }
