@@ -58,18 +58,18 @@ export function find(of: Index, asked: readonly Asked[]): readonly Found[] {
   const score = new Float64Array(entries.length)
   const inTitle = new Float64Array(entries.length)
   let whole = 0
-  for (const { ways, unfinished } of asked) {
+  for (const { ways, unfinished, helps } of asked) {
     const best = new Map<number, number>()
     ways.forEach((words, way) => {
-      const each = words.map((word) => holding(of, word, unfinished && way === 0))
+      const each = words.map((word) => (helps ? of.holds.get(word) ?? new Map<number, number>() : holding(of, word, unfinished && way === 0)))
       for (const i of new Set(each.flatMap((got) => [...got.keys()]))) {
         const mean = each.reduce((sum, got) => sum + (got.get(i) ?? 0), 0) / words.length
         best.set(i, Math.max(best.get(i) ?? 0, mean * (way === 0 ? 1 : 0.95)))
       }
     })
     const strong = [...best.values()].filter((value) => value > 0.4).length
-    const tells = Math.log(1 + entries.length / (1 + strong))
-    whole += tells
+    const tells = helps ? 0.8 : Math.log(1 + entries.length / (1 + strong))
+    if (!helps) whole += tells
     for (const [i, value] of best) {
       score[i]! += tells * value
       if (value > 0.5) inTitle[i]! += value

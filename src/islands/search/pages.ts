@@ -20,7 +20,7 @@ export const engineAt = (base: string): Promise<Engine> => (engine ??= import(/*
 /** The full text, best page first. */
 export async function inPages(base: string, asked: readonly Asked[], { spelt }: Words): Promise<readonly PageFound[]> {
   const { search } = await engineAt(base)
-  const ways = asked.map(({ typed, ways }) => (ways.length > 1 ? ways.at(-1)!.join(' ') : typed))
+  const ways = asked.filter(({ helps }) => !helps).map(({ typed, ways }) => (ways.length > 1 ? ways.at(-1)!.join(' ') : typed))
   const { results } = await search(ways.join(' '))
   const all = results.length < few && ways.length > 1 ? [...results, ...await nearly(search, ways, results)] : results
   const wanted = asked.flatMap(({ ways }) => ways.flat())

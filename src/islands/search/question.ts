@@ -2,7 +2,7 @@ import { oneEdit } from './oneEdit.ts'
 import { parts, split, stem, type Words } from './words.ts'
 
 /** One thing that is asked for: what was typed, and other words for it. Any of them will do. */
-export type Asked = { readonly typed: string; readonly ways: readonly (readonly string[])[]; /** The last word may still be being typed. */ readonly unfinished: boolean }
+export type Asked = { readonly typed: string; readonly ways: readonly (readonly string[])[]; /** The last word may still be being typed. */ readonly unfinished: boolean; /** A number, which helps where it is met and asks for nothing by itself. */ readonly helps?: true }
 
 const longest = 4
 const bare = /^\d+([.,]\d+)?$/
@@ -33,9 +33,10 @@ export function question(text: string, { filler, spelt, patterns, called }: Word
   typed.forEach((word, i) => {
     const about = patterns.find(([pattern]) => new RegExp(pattern).test(word))
     const others = [...(more.get(i) ?? []), ...(about ? [stems(about[1])] : [])]
-    if (others.length === 0 && (bare.test(word) || idle.has(word))) return
+    if (others.length === 0 && idle.has(word)) return
+    if (others.length === 0 && bare.test(word)) { told.push({ typed: word, ways: [[word]], unfinished: false, helps: true }); return }
     if (/^(?!\d)/.test(word) || others.length > 0) told.push({ typed: word, ways: [parts(word).map((part) => stem(part, spelt)), ...others], unfinished: i === typed.length - 1 && !/\s$/.test(text) })
   })
   // Nothing but small words: then they are what is asked.
-  return told.length > 0 ? told : typed.filter((word) => !bare.test(word)).map((word) => ({ typed: word, ways: [[stem(word, spelt)]], unfinished: true }))
+  return told.some(({ helps }) => !helps) ? told : typed.filter((word) => !bare.test(word)).map((word) => ({ typed: word, ways: [[stem(word, spelt)]], unfinished: true }))
 }
