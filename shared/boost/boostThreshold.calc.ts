@@ -19,7 +19,7 @@ import { thresholdSpeed } from './thresholdSpeed.ts'
 import { turboBalanceAt } from './turboBalanceAt.ts'
 
 export default calculation({
-  id: 'boost-threshold', title: 'Boost threshold', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'boost-threshold', title: 'Boost threshold', theme: 'turbo', article: 'response-inertia-and-the-boost-threshold', cautions: ['model-only'],
   asks: 'From what shaft speed on does the turbocharger make this boost at full throttle?',
   in: {
     boost: free(boostPressure, bar(1)), flowCapacity: turbineCapacity, turbos: turbosFitted, turbineTemperature: free(turbineInletTemperature, degC(880), 'Exhaust temperature before the turbine there'),

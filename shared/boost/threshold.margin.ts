@@ -3,7 +3,7 @@ import { at } from './point.ts'
 import { boostTargetCurve, exhaustLoss, turbineCapacity, wantedBySpeed } from './fields.ts'
 
 export default margin({
-  id: 'boost-by-wanted-speed', title: 'Boost by the wanted speed', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'build',
+  id: 'boost-by-wanted-speed', title: 'Boost by the wanted speed', theme: 'turbo', article: 'response-inertia-and-the-boost-threshold', over: 'build',
   demand: at.thresholdSpeed, capacity: wantedBySpeed, must: 'stay below', as: 'share', tight: 0.05, rests: [turbineCapacity],
   remedies: [
     { field: turbineCapacity, move: 'down', says: 'A smaller turbine: it needs less exhaust for the same power, and stands in the way more at the top.' },

@@ -18,7 +18,7 @@ import { boostShare, responseTime, turbineInletTemperature, turboSpeed } from '.
 import { shareOfBoost } from './shareOfBoost.ts'
 
 export default calculation({
-  id: 'time-to-boost', title: 'Time to boost after the throttle opens', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'time-to-boost', title: 'Time to boost after the throttle opens', theme: 'turbo', article: 'response-inertia-and-the-boost-threshold', cautions: ['model-only'],
   asks: 'How long does it take from the throttle’s opening until boost is there?',
   in: {
     boost: free(boostPressure, bar(1), 'Boost wanted'), share: free(boostShare, percent(90)), shaft: free(shaftSpeed, rpm(4500), 'Shaft speed at the step'),
