@@ -1,6 +1,8 @@
 import * as z from 'zod/mini'
 import { isQuantity } from '../quantity/quantity.ts'
 import { readValue } from '../calculation/inputs.ts'
+import { lineIds } from '../record/items.ts'
+import { type BuildRecord } from '../record/record.ts'
 import { type Field } from './field.ts'
 import { migrated, present, type Document } from './migrations.ts'
 import { emptySheet, type Entry, type Sheet } from './sheet.ts'
@@ -16,12 +18,23 @@ const entry = z.strictObject({
   from: z.optional(z.enum(['measured', 'maker', 'common', 'guess'])),
   note: z.optional(text(2000)),
 })
+const written = z.strictObject({
+  value: z.optional(z.number()),
+  text: z.optional(text(400)),
+  typed: z.optional(text(120)),
+  done: z.optional(z.boolean()),
+  by: z.optional(text(80)),
+  on: z.optional(z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/))),
+  note: z.optional(text(2000)),
+})
+const record = z.strictObject({ lines: z.record(text(60), written), notes: text(20_000) })
 const document = z.strictObject({
   format: z.literal('trochoid-build'),
   version: z.literal(present),
   name: text(120),
   note: text(4000),
   entries: z.record(text(80), entry),
+  record: z.optional(record),
 })
 
 export type ReadSheet = { readonly ok: true; readonly sheet: Sheet } | { readonly ok: false; readonly field: string; readonly says: string }
@@ -60,8 +73,15 @@ export function readDocument(data: unknown, fields: ReadonlyMap<string, Field>):
     if (!value.ok) return no(path, value.says)
     entries[path] = clean(given, value.value)
   }
-  return { ok: true, sheet: { ...emptySheet(read.data.name), note: read.data.note, entries } }
+  const lines = Object.entries(read.data.record?.lines ?? {})
+  const unknown = lines.find(([id]) => !lineIds.has(id))
+  if (unknown) return no('record', `The record has no line “${unknown[0].slice(0, 60)}”.`)
+  return { ok: true, sheet: { ...emptySheet(read.data.name), note: read.data.note, entries, ...(read.data.record && { record: recordFrom(lines, read.data.record.notes) }) } }
 }
+
+/** Without what the file left out: an absent part stays absent. */
+const recordFrom = (lines: readonly (readonly [string, z.infer<typeof written>])[], notes: string): BuildRecord =>
+  ({ notes, lines: Object.fromEntries(lines.map(([id, line]) => [id, Object.fromEntries(Object.entries(line).filter(([, v]) => v !== undefined))])) })
 
 const clean = (given: z.infer<typeof entry>, value: unknown): Entry => ({
   value,

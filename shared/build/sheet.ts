@@ -1,4 +1,5 @@
 import { type Shape, type ValueOf } from '../quantity/quantity.ts'
+import { type BuildRecord } from '../record/record.ts'
 import { type Field } from './field.ts'
 
 /** Where a number came from. An untouched field is `common`: its start value is common practice and says so. */
@@ -12,6 +13,8 @@ export type Sheet = {
   readonly name: string
   readonly note: string
   readonly entries: Readonly<Record<string, Entry>>
+  /** What was measured and done on the engine itself. */
+  readonly record?: BuildRecord
 }
 /** One change: what stood there and what stands there now. Undo swaps them; a comparison is a list of them. */
 export type Patch = { readonly path: string; readonly before: Entry | undefined; readonly after: Entry | undefined }

@@ -101,3 +101,9 @@ export const throttleShaft = quantity('Diameter of the throttle shaft', 'd_t', '
 export const plateAngle = quantity('Angle of the throttle plate', 'ψ', 'angle', [0, deg(90)], deg(0.5))
 export const throttlePosition = quantity('Throttle position', 'x_t', 'share', [percent(2), 1], percent(1))
 export const areaShare = quantity('Share of the bore that is free', 'A/A_0', 'share', [0, 1], percent(1))
+
+// Measured when the engine is put together and first turned.
+export const sealClearance = quantity('Clearance of a seal', 'c_s', 'length', [mm(0.01), mm(0.5)], mm(0.01), { show: ['mm', 'in'] })
+export const endFloat = quantity('End float of the shaft', 'c_e', 'length', [mm(0.01), mm(0.3)], mm(0.01), { show: ['mm', 'in'] })
+export const facePressure = quantity('Compression of one face', 'p_k', 'gaugePressure', [bar(2), bar(14)], bar(0.1))
+export const crankingSpeed = quantity('Cranking speed', 'n_k', 'shaftSpeed', [rpm(120), rpm(450)], rpm(5))

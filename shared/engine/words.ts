@@ -86,6 +86,10 @@ export const words = {
   plateAngle: { means: 'Angle of the throttle plate from straight across the bore.', measure: 'Stamped on many plates; a protractor on the shaft.' },
   throttlePosition: { means: 'Share of the throttle’s travel, from shut to fully open.', measure: 'The sensor’s reading, once shut and fully open are taught.' },
   areaShare: { means: 'Free area over the area of the whole bore.', measure: 'From the plate’s angle.' },
+  sealClearance: { means: 'Room between a seal and its groove, or at its end.', measure: 'A feeler gauge with the seal in its own groove, in several places; the tightest counts.' },
+  endFloat: { means: 'How far the shaft can move along itself.', measure: 'A dial gauge on the end of the shaft, pushed and pulled.' },
+  facePressure: { means: 'Highest pressure that one face of a rotor makes while the starter turns the engine.', measure: 'A gauge that tells the three faces of a rotor apart, throttle open, plugs out, battery charged.' },
+  crankingSpeed: { means: 'Shaft speed while the starter turns the engine.', measure: 'The log, or the gauge that tells the faces apart.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */

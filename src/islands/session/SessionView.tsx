@@ -13,7 +13,7 @@ export function SessionView({ result, from100to200, system }: Props) {
   const unit = shownUnit(coolantTemperatureOf, system)
   const hot = (si: number): string => write(si, coolantTemperatureOf, unit)
   const differenceUnit = shownUnit(boilMarginOf, system)
-  const less = (si: number): string => `${si > 0 ? '−' : '+'}${write(Math.abs(si), boilMarginOf, differenceUnit, 2)}`
+  const less = (si: number): string => Math.abs(si) < 0.1 ? 'no change' : `${si > 0 ? '−' : '+'}${write(Math.abs(si), boilMarginOf, differenceUnit, 2)}`
   const parts = [
     ['Coolant', summary.coolant, limits.coolant, summary.passed.coolant], ['Oil to the bearings', summary.oil, limits.oil, summary.passed.oil], ['Charge at full throttle', summary.charge, limits.charge, summary.passed.charge],
   ] as const
@@ -44,7 +44,7 @@ export function SessionView({ result, from100to200, system }: Props) {
       <h2 id="stop">Shut down hot at the end, without flow</h2>
       <p>{stopWords(result, hot)}</p>
       <Temperatures id="stop" title="After the stop" moments={thin(stop.moments)} unit={unit} summary="Coolant, mean metal and fuel rail over an hour after the engine stops, with neither pump nor fan." parts={['coolant', 'metal', 'rail']} />
-      <p class="small soft">Heat put in {writeNumber(energy.in / 1e6, 4)} MJ, carried off {writeNumber(energy.out / 1e6, 4)} MJ, stored {writeNumber(energy.stored / 1e6, 3)} MJ, each added up by itself: they close within {writeNumber(Math.max(Math.abs(energy.open), 1e-7) * 100, 2)} %.</p>
+      <p class="small soft">Heat put in {writeNumber(energy.in / 1e6, 4)} MJ, carried off {writeNumber(energy.out / 1e6, 4)} MJ, stored {writeNumber(energy.stored / 1e6, 3)} MJ, each added up by itself: they close within {energy.open * 100 < 0.001 && energy.open * 100 > -0.001 ? 'a thousandth of one per cent' : `${writeNumber(Math.abs(energy.open) * 100, 2)} %`}.</p>
     </>
   )
 }
