@@ -1,5 +1,5 @@
 import { choice, quantity } from '../quantity/quantity.ts'
-import { bar, degC, kmh, kPa, kW, lPerMin, minutes, mm, percent } from '../quantity/si.ts'
+import { bar, deg, degC, kmh, kPa, kW, lPerMin, minutes, mm, percent, rpm } from '../quantity/si.ts'
 
 // Where the fuel's energy goes.
 export const heatFlow = quantity('Heat flow', 'Q', 'power', [100, kW(1500)], kW(3), { show: ['kW', 'kW'] })
@@ -87,3 +87,34 @@ export const courseTime = quantity('Time in a session', 't', 'time', [0, minutes
 export const cycleTimeOf = quantity('Length of one lap', 't_l', 'time', [5, 900], 1, { show: ['s', 's'] })
 export const loadShareOf = quantity('Part of the lap at full load', 'x_l', 'share', [0, 1], percent(2))
 export const closureOf = quantity('Energy that does not close', 'δ_E', 'share', [-1, 1], percent(0.01))
+
+// Coolant pump, belt and circuit.
+export const pumpRise = quantity('Pressure rise of the pump', 'Δp_p', 'pressureDifference', [kPa(1), kPa(400)], kPa(5))
+export const circuitDrop = quantity('Pressure lost in the circuit', 'Δp_c', 'pressureDifference', [kPa(1), kPa(400)], kPa(5))
+export const pulleyDiameter = quantity('Diameter of a pulley', 'd_r', 'length', [mm(40), mm(250)], mm(1))
+export const pumpShaftSpeed = quantity('Speed of the pump', 'n_p', 'shaftSpeed', [rpm(200), rpm(20000)], rpm(50))
+export const beltSpeedOf = quantity('Speed of the belt', 'v_b', 'speed', [0.5, 120], 0.5)
+export const suctionNumber = quantity('Suction specific speed', 'Ω_s', 'number', [1, 6], 0.2)
+export const suctionPressure = quantity('Pressure above boiling at the pump’s inlet', 'Δp_s', 'pressureDifference', [kPa(-300), kPa(400)], kPa(3))
+export const inletLossOf = quantity('Pressure lost before the pump', 'Δp_i', 'pressureDifference', [0, kPa(80)], kPa(2))
+
+// A core from its geometry.
+export const coreWidth = quantity('Width or height of a core', 'B', 'length', [0.1, 1.2], 0.005)
+export const coreDepth = quantity('Depth of a core', 'T_d', 'length', [mm(12), mm(120)], mm(1))
+export const tubePitch = quantity('Distance from tube to tube', 'T_p', 'length', [mm(6), mm(20)], mm(0.2))
+export const tubeThickness = quantity('Thickness of a flat tube', 'T_h', 'length', [mm(1), mm(6)], mm(0.1))
+export const tubeWall = quantity('Wall of a tube', 's_t', 'length', [mm(0.15), mm(0.8)], mm(0.05))
+export const finPitch = quantity('Distance from fin to fin', 'F_p', 'length', [mm(0.8), mm(4)], mm(0.1))
+export const finThickness = quantity('Thickness of a fin', 'δ_f', 'length', [mm(0.05), mm(0.2)], mm(0.01))
+export const louvrePitch = quantity('Distance from louvre to louvre', 'L_p', 'length', [mm(0.7), mm(3)], mm(0.1))
+export const louvreAngle = quantity('Angle of the louvres', 'θ_l', 'angle', [deg(15), deg(35)], deg(1))
+export const louvreLength = quantity('Length of a louvre', 'L_l', 'length', [mm(3), mm(18)], mm(0.2))
+export const coreFlowArea = quantity('Area open to the air', 'A_c', 'area', [0.005, 1], 0.002, { show: ['m²', 'in²'] })
+export const coreSurface = quantity('Surface of a core', 'A_s', 'area', [0.1, 60], 0.1, { show: ['m²', 'in²'] })
+export const louvreReynolds = quantity('Reynolds number on the louvre’s pitch', 'Re_L', 'number', [20, 6000], 20)
+export const colburnFactor = quantity('Colburn factor', 'j', 'number', [0.002, 0.3], 0.001)
+export const coreFilm = quantity('Heat transfer on one side of a core', 'h_k', 'filmCoefficient', [10, 30000], 20)
+export const finEfficiencyOf = quantity('Efficiency of a fin', 'η_f', 'share', [percent(20), 1], percent(2))
+export const airViscosityOf = quantity('Viscosity of air', 'μ_a', 'dynamicViscosity', [1.4e-5, 2.8e-5], 1e-7)
+export const airConductivityOf = quantity('Conductivity of air', 'k_a', 'conductivity', [0.02, 0.04], 0.0005)
+export const tubeReynolds = quantity('Reynolds number in a tube', 'Re_t', 'number', [50, 100000], 100)

@@ -7,6 +7,10 @@ export const sources = {
   'incropera': { author: 'F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine', title: 'Fundamentals of Heat and Mass Transfer, 6th edition', year: '2007', seen: 'confirmed by search' },
   'mason-1955': { author: 'J. L. Mason', title: 'Heat transfer in crossflow, Proceedings of the Second US National Congress of Applied Mechanics', year: '1955', place: 'pages 801-803', seen: 'carried by a reference library' },
   'hairer-ode': { author: 'E. Hairer, S. P. Nørsett, G. Wanner', title: 'Solving Ordinary Differential Equations I, 2nd edition', year: '1993', seen: 'from memory' },
+  'chang-wang-1997': { author: 'Y.-J. Chang, C.-C. Wang', title: 'A generalized heat transfer correlation for louver fin geometry, International Journal of Heat and Mass Transfer 40', year: '1997', place: 'pages 533-544', seen: 'from memory' },
+  'gnielinski-1976': { author: 'V. Gnielinski', title: 'New equations for heat and mass transfer in turbulent pipe and channel flow, International Chemical Engineering 16', year: '1976', place: 'pages 359-368', seen: 'from memory' },
+  'brennen-pumps': { author: 'C. E. Brennen', title: 'Hydrodynamics of Pumps', year: '1994', place: 'chapter 5', seen: 'from memory' },
+  'iso-2533-transport': { author: 'ISO', title: 'ISO 2533:1975 Standard atmosphere', year: '1975', place: 'equations for viscosity and conductivity', seen: 'from memory' },
   'raoult': { author: 'F.-M. Raoult', title: 'Loi générale des tensions de vapeur des dissolvants, Comptes rendus 104', year: '1887', place: 'pages 1430-1433', seen: 'from memory' },
   'en-12524': { author: 'CEN', title: 'EN 12524: Building materials and products, hygrothermal properties, tabulated design values', year: '2000', place: 'as carried by the ht library', seen: 'carried by a reference library' },
 } as const satisfies Sources

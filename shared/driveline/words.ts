@@ -98,6 +98,22 @@ export const words = {
   roadAcceleration: { means: 'How fast the car gains speed.', measure: 'An accelerometer, or the slope of logged speed.' },
   cornerRadius: { means: 'Radius of the line driven through a corner.', measure: 'A map, or speed squared over logged lateral acceleration.' },
   roadGradient: { means: 'Rise of the road over its length.', measure: 'A level, or a map.' },
+  correctionRadius: { means: 'Where material is taken off or put on, from the middle of the shaft.', measure: 'Callipers across the part, halved.' },
+  correctionMass: { means: 'Material that has to go, or to be put on opposite.', measure: 'Weigh the chips.' },
+  drillDiameter: { means: 'Diameter of the drill.', measure: 'Callipers.' },
+  drillDepth: { means: 'Full depth of the hole, its point left out.', measure: 'Depth gauge.' },
+  loadFactorOf: { means: 'Part of a pulling load that adds to the bolt; the rest relieves the faces.', measure: 'Stiffness of the bolt over that of bolt and stack together.' },
+  jointLoad: { means: 'Force that tries to pull the faces apart, for each bolt.', measure: 'Pressure times area, or torque over radius, shared among the bolts.' },
+  boltCount: { means: 'Bolts that clamp the stack together.', measure: 'Count them.' },
+  jointFriction: { means: 'Friction between clamped faces.', measure: 'Tables, dry or oiled; sealed faces slip sooner.' },
+  boltCircleRadius: { means: 'Mean distance of the bolts from the shaft’s axis.', measure: 'Measure each and average.' },
+  heldTorque: { means: 'Torque about the shaft’s axis that a joint holds.', measure: 'Not measured: a slipped joint leaves marks.' },
+  dowelCount: { means: 'Dowels across one joint.', measure: 'Count them.' },
+  dowelDiameter: { means: 'Diameter of a dowel where it is cut.', measure: 'Micrometer.' },
+  shearStrength: { means: 'Shear stress that is allowed in the dowel.', measure: 'The steel’s data sheet: about 0.6 of the tensile figure breaks it.' },
+  torquePeak: { means: 'Highest torque on the housing in a turn, over the mean.', measure: 'A pressure trace through one turn; else a guess.' },
+  reserveOver: { means: 'What is held, over what is asked.', measure: 'Not measured.' },
+  profileThickness: { means: 'Thickness of a flywheel at one radius.', measure: 'Callipers, over a cut template.' },
 } satisfies WordsFor<typeof quantities>
 
 /** Why each field starts where it does. */
