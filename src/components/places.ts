@@ -18,4 +18,8 @@ export const ofTheBuild: readonly (readonly [path: string, name: string])[] = [
   ['/sweep/', 'Speed sweep'],
   ['/maps/', 'Compressor maps'],
   ['/turbochargers/', 'Two turbochargers'],
+  ['/session/', 'Track session'],
+  ['/log/', 'Log check'],
+  ['/record/', 'Build record'],
+  ['/report/', 'Report'],
 ]
