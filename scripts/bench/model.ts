@@ -6,6 +6,8 @@ import { margins } from '../../shared/build/everything.ts'
 import { weighMargins } from '../../shared/build/margins.ts'
 import { solveBuild, solveCore } from '../../shared/build/solve.ts'
 import { builds } from '../../shared/data/builds/index.ts'
+import { leftsOf, workOf } from '../../shared/uncertainty/sampling.ts'
+import { wholeModel } from '../../shared/uncertainty/wholeModel.ts'
 
 const sheet = builds.street
 
@@ -22,6 +24,12 @@ const typing = median(() => weighMargins(margins, solveBuild(sheet, Array.from({
 console.log(`air and boost loop, 36 speeds     ${core.toFixed(2)} ms (limit 3)`)
 console.log(`whole build with margins, 36      ${everything.toFixed(2)} ms (limit 10), ${(everything / core).toFixed(2)} times the loop`)
 console.log(`whole build with margins, 12      ${typing.toFixed(2)} ms, ${(typing / everything).toFixed(2)} of 36 speeds`)
+
+const drawn = 4
+const work = workOf({ sheet, thresholds: {}, tolerances: {}, samples: drawn, seed: 1 }, wholeModel)
+const lefts = new Float64Array(work.items * work.weighed.length)
+const chance = median(() => { for (const _ of leftsOf(work, wholeModel, 0, drawn, lefts)) { /* every sample */ } })
+console.log(`2,000 samples of the whole build  ${(chance / drawn).toFixed(2)} s over two threads (limit 15)`)
 
 // The same formulas through our functions and through compiled mathjs, on the same inputs.
 const math = create(all!, {})

@@ -5,7 +5,7 @@
 const chosen = [
   'engine.speedLimit', 'boost.target', 'boost.wantedBySpeed', 'boost.maxBackPressureRatio', 'boost.maxChargeTemperature', 'fuel.handover.startPressure', 'fuel.handover.width',
   'fuel.handover.hysteresis', 'fuel.handover.lambda', 'fuel.dutyLimit', 'fuel.leastDrop', 'fuel.sessionMinutes', 'oil.temperatureLimit', 'oil.filmRatioWanted', 'oil.referenceDose',
-  'cooling.coolantLimit', 'spark.coil.current', 'idle.speed',
+  'cooling.coolantLimit', 'spark.coil.current', 'idle.speed', 'engine.throttle.position',
 ]
 /** Weather and road for which the build is judged. */
 const conditions = ['site.airPressure', 'site.airTemperature', 'site.humidity', 'cooling.carSpeed', 'electric.alternator.air']
@@ -14,7 +14,7 @@ const ratedAt = [
   'fuel.primary.ratedDrop', 'fuel.secondary.ratedDrop', 'fuel.pump.ratedPressure', 'fuel.pump.secondPressure', 'fuel.pump.ratedVoltage', 'fuel.injector.ratedDensity', 'fuel.regulator.fullFlowDrop',
   'boost.coolerRatedFlow', 'oil.cooler.ratedAirFlow', 'oil.cooler.ratedDifference', 'oil.cooler.ratedOilFlow', 'oil.pump.ratedPressure', 'oil.pump.ratedSpeed', 'oil.hotPressureSpeed',
   'cooling.radiator.ratedAirFlow', 'cooling.radiator.ratedAirTemperature', 'cooling.radiator.ratedCoolantFlow', 'cooling.radiator.ratedCoolantTemperature', 'cooling.pump.ratedSpeed',
-  'electric.alternator.ratedAir', 'electric.alternator.hotAir', 'driveline.clutch.lossSpeed',
+  'fuel.deadTimeVoltage', 'fuel.deadTimeLowVoltage', 'oil.hotPressureTemperature', 'electric.alternator.ratedAir', 'electric.alternator.hotAir', 'driveline.clutch.lossSpeed',
 ]
 /** A band that the model draws around its answer is a tolerance already. */
 const bands = ['boost.turbineEfficiencyBand', 'cooling.exhaustBand']
