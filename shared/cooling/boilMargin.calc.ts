@@ -13,7 +13,7 @@ export default calculation({
   title: 'Boil margin',
   theme: 'cooling',
   asks: 'At what temperature does the coolant boil under its cap, and how far off is that?',
-  article: 'where-the-heat-goes',
+  article: 'coolant-mixture-and-boil-margin',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: { outside: siteAirPressure, cap: capPressure, glycol, coolant: at.coolantTemperature },
   out: { pressure: systemPressure, boiling: at.boilingPoint, margin: boilMarginOf },

@@ -7,7 +7,7 @@ export default margin({
   id: 'boil-margin',
   title: 'Boil margin of the bulk',
   theme: 'cooling',
-  article: 'where-the-heat-goes',
+  article: 'coolant-mixture-and-boil-margin',
   over: 'sweep',
   demand: at.coolantTemperature,
   capacity: at.boilingPoint,

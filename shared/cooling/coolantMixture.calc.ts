@@ -15,7 +15,7 @@ export default calculation({
   title: 'Coolant mixture',
   theme: 'cooling',
   asks: 'What does this share of glycol make of the coolant?',
-  article: 'where-the-heat-goes',
+  article: 'coolant-mixture-and-boil-margin',
   cautions: ['hot-pressurised-coolant', 'waste-oil'],
   in: { glycol, temperature: free(coolantTemperatureOf, degC(90)) },
   out: { freezing: freezingPointOf, mass: glycolMass, density: coolantDensityOf, specificHeat: coolantHeatCapacity, conductivity: coolantConductivityOf, viscosity: coolantViscosityOf },

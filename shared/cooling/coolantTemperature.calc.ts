@@ -18,7 +18,7 @@ export default calculation({
   title: 'Coolant temperature',
   theme: 'cooling',
   asks: 'How hot does the coolant leave the engine when it is driven hard for long?',
-  article: 'where-the-heat-goes',
+  article: 'sizing-the-radiator',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: {
     speed: engine.speed, coolantHeat: at.coolantHeat, share: sustainedShare, air: at.coreAirFlow, airTemperature: at.coreAirTemperature, glycol,

@@ -7,7 +7,7 @@ export default margin({
   id: 'coolant-temperature',
   title: 'Coolant temperature',
   theme: 'cooling',
-  article: 'where-the-heat-goes',
+  article: 'sizing-the-radiator',
   over: 'sweep',
   demand: at.coolantTemperature,
   capacity: coolantLimit,

@@ -18,7 +18,7 @@ export default calculation({
   title: 'Air through the core',
   theme: 'cooling',
   asks: 'How much air passes the radiator, and how warm does it arrive?',
-  article: 'where-the-heat-goes',
+  article: 'air-through-the-core',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: {
     carSpeed, ramRecovery, shutOff: fanShutOff, freeFlow: fanFreeFlow, coreDrop, frontDrop, coverage, exponent: coreExponent,

@@ -16,7 +16,7 @@ export default calculation({
   title: 'A cooler by effectiveness and transfer units',
   theme: 'cooling',
   asks: 'What does a cooler of a given conductance do with these two streams?',
-  article: 'where-the-heat-goes',
+  article: 'sizing-the-radiator',
   cautions: ['model-only'],
   in: {
     arrangement: free(arrangement, 'crossUnmixed'), conductance: free(coolerConductance, 2500),

@@ -13,7 +13,7 @@ export default calculation({
   title: 'Radiator from one rated point',
   theme: 'cooling',
   asks: 'What does my radiator cast off at other flows than those of its rating?',
-  article: 'where-the-heat-goes',
+  article: 'sizing-the-radiator',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: {
     ratedHeat: radiatorHeat, ratedCoolantTemperature: radiatorCoolantTemperature, ratedAirTemperature: radiatorAirTemperature, ratedAir: radiatorAirFlow, ratedCoolant: radiatorCoolantFlow, glycol,
