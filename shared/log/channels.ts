@@ -2,7 +2,7 @@ import { boostPressure, chargeTemperature, lambda, manifoldPressure, shaftSpeed 
 import { carSpeedOf, coolantTemperatureOf } from '../cooling/quantities.ts'
 import { dutyCycle, railPressure } from '../fuel/quantities.ts'
 import { oilPressure, oilTemperature } from '../oil/quantities.ts'
-import { quantity, type Quantity } from '../quantity/quantity.ts'
+import { quantity, role, type Quantity } from '../quantity/quantity.ts'
 import { fits, unitsNamed, unitsOf, type Unit } from '../quantity/units.ts'
 
 const time = quantity('Time', 't', 'time', [0, 36000], 0.01, { show: ['s', 's'] })
@@ -20,8 +20,8 @@ export const channels = {
   manifold: { quantity: manifoldPressure, words: /manifold|\bmap\b|inlet pressure|intake pressure/, not: /temp|target/, value: 'engine.manifoldPressure', bare: 'kPa abs' },
   lambda: { quantity: lambda, words: /lambda|λ|equivalence/, not: /target|correction|trim/, value: 'engine.lambda', bare: '1' },
   ratio: { quantity: ratio, words: /air.?fuel|\bafr\b/, not: /target|trim/, bare: '1' },
-  primaryDuty: { quantity: dutyCycle, words: /(primary|stage ?1|first stage|injector|inj)\b.*duty|duty.*(primary|stage ?1|injector)/, not: /second|stage ?2|wastegate|boost/, value: 'fuel.primaryDuty', bare: '%' },
-  secondaryDuty: { quantity: dutyCycle, words: /(secondary|stage ?2|second stage)\b.*duty|duty.*(secondary|stage ?2)/, value: 'fuel.secondaryDuty', bare: '%' },
+  primaryDuty: { quantity: role(dutyCycle, 'D_1', 'Duty of a primary'), words: /(primary|stage ?1|first stage|injector|inj)\b.*duty|duty.*(primary|stage ?1|injector)/, not: /second|stage ?2|wastegate|boost/, value: 'fuel.primaryDuty', bare: '%' },
+  secondaryDuty: { quantity: role(dutyCycle, 'D_2', 'Duty of a secondary'), words: /(secondary|stage ?2|second stage)\b.*duty|duty.*(secondary|stage ?2)/, value: 'fuel.secondaryDuty', bare: '%' },
   fuelPressure: { quantity: railPressure, words: /(fuel|rail)\b.*press|press.*(fuel|rail)/, value: 'fuel.railPressure', bare: 'bar gauge' },
   charge: { quantity: chargeTemperature, words: /(charge|intake|inlet|manifold|air)\b.*temp|temp.*(charge|intake|inlet)|\biat\b/, not: /oil|coolant|outside|ambient|before|compressor/, value: 'engine.chargeTemperature', bare: '°C' },
   coolant: { quantity: coolantTemperatureOf, words: /(coolant|water)\b.*temp|temp.*(coolant|water)|\bect\b|\bclt\b/, value: 'cooling.coolantTemperature', bare: '°C' },

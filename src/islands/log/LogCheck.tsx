@@ -75,7 +75,7 @@ export function LogCheck({ view, onFirst }: { view: Store<View> | null; onFirst:
       <p role="status" class="small">{says}</p>
       {opened && (
         <>
-          <p><strong>{opened.name}</strong>{opened.invented && ' of the invented demo build, with two faults planted in the car'}: {writeNumber(opened.rows, 7)} rows over {writeNumber(opened.seconds, 4)} s{opened.cut && ', the rest left aside'}.{opened.bad.count > 0 && <> <strong>{opened.bad.count} rows could not be read</strong> and are left out, the first: {opened.bad.first.map((b) => `line ${b.line}, ${b.says}`).join('; ')}.</>}{opened.outOfTime > 0 && ` ${opened.outOfTime} rows whose time does not run forward are left out.`}</p>
+          <p><strong>{opened.name}</strong>{opened.invented && ' of the invented demo build, with two faults planted in the car'}: {opened.rows} rows over {writeNumber(opened.seconds, 4)} s{opened.cut && ', the rest left aside'}.{opened.bad.count > 0 && <> <strong>{opened.bad.count === 1 ? 'One row' : `${opened.bad.count} rows`} could not be read</strong> and left out, the first: {opened.bad.first.map((b) => `line ${b.line}, ${b.says}`).join('; ')}.</>}{opened.outOfTime > 0 && ` ${opened.outOfTime} rows whose time does not run forward are left out.`}</p>
           <Columns opened={opened} onChange={map} />
           {pull && !opened.fault && (
             <>
