@@ -13,8 +13,9 @@ import { plateAngleAt } from '../engine/plateAngleAt.ts'
 import { throttleArea } from '../engine/throttleArea.ts'
 import { coolerAirFrom } from './coolerAir.ts'
 import { capacityOfAll } from '../boost/capacityOfAll.ts'
-import { blendHeatingValue } from '../fuel/blendHeatingValue.ts'
-import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
+import { burnedHeat } from '../fuel/burnedHeat.ts'
+import { burnedStoichiometry } from '../fuel/burnedStoichiometry.ts'
+import { oilShareBurned } from '../fuel/oilShareBurned.ts'
 import { airHeatRatio } from '../formula/constants.ts'
 import { type FieldValues } from './fieldValues.ts'
 
@@ -45,7 +46,12 @@ export function givenFrom(fields: FieldValues) {
   const airTemperature = number('site.airTemperature')
   const moisture = vapourShare({ vapourPressure: vapourPressure({ humidity: number('site.humidity'), saturation: saturationPressure({ temperature: airTemperature }) }), pressure: airPressure })
   const compressionRatio = number('engine.compressionRatio')
-  const petrol = { ethanolShare: number('fuel.ethanolShare'), petrolDensity: number('fuel.petrol.density') }
+  const known = (path: string): number => (fields.get(path) as number | null | undefined) ?? 0
+  // Oil in the fuel is burned with it. Not known is none: its whole effect is less than a sensor tells apart.
+  const burned = {
+    ethanolShare: number('fuel.ethanolShare'), petrolDensity: number('fuel.petrol.density'),
+    oilShare: oilShareBurned({ by: fields.get('oil.sealOiling') as 'metered' | 'premixed' | 'both', share: known('fuel.premix.share') }), oilDensity: known('fuel.premix.density'),
+  }
   return {
     airPressure, airTemperature,
     /** Mole share of water vapour in the air outside: it stays the same through compressor and cooler. */
@@ -66,8 +72,8 @@ export function givenFrom(fields: FieldValues) {
     frictionConstant: number('engine.frictionConstant'),
     frictionSlope: number('engine.frictionSlope'),
     lambda: over(fields.get('engine.lambdaCurve') as Points),
-    stoichiometricRatio: blendStoichiometry({ ...petrol, petrolHydrogen: number('fuel.petrol.hydrogenToCarbon') }),
-    heatingValue: blendHeatingValue({ ...petrol, petrolHeat: number('fuel.petrol.heatingValue') }),
+    stoichiometricRatio: burnedStoichiometry({ ...burned, petrolHydrogen: number('fuel.petrol.hydrogenToCarbon') }),
+    heatingValue: burnedHeat({ ...burned, petrolHeat: number('fuel.petrol.heatingValue'), oilHeat: known('fuel.premix.heatingValue') }),
     coolantShare: number('cooling.coolantShare'),
     oilShare: number('cooling.oilShare'),
     surfaceShare: number('cooling.surfaceShare'),

@@ -9,8 +9,10 @@ import { pressureRatio } from '../boost/pressureRatio.ts'
 import { correctedFlow as correctedFlowOf, pressureRatio as ratioOf } from '../boost/quantities.ts'
 import { turbosFitted } from '../boost/fields.ts'
 import { flowOfOne } from '../boost/flowOfOne.ts'
-import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
-import { fuelEthanol, petrolDensity, petrolHydrogen } from '../fuel/fields.ts'
+import { burnedStoichiometry } from '../fuel/burnedStoichiometry.ts'
+import { fuelEthanol, petrolDensity, petrolHydrogen, premix, premixDensity } from '../fuel/fields.ts'
+import { oilShareBurned } from '../fuel/oilShareBurned.ts'
+import { sealsBy } from '../oil/fields.ts'
 import { fuelFlow } from '../fuel/quantities.ts'
 import { saturationPressure } from '../media/saturationPressure.ts'
 import { vapourPressure } from '../media/vapourPressure.ts'
@@ -35,14 +37,15 @@ export default calculation({
   in: {
     power: free(power, kW(300), 'Power wanted'), consumption: free(specificConsumption, gPerKWh(360)), lambda: at.lambda, speed: at.speed, ve: at.ve, charge: at.charge,
     airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity, inletCoefficient: inletLoss, coolerCoefficient: coolerLoss, map: compressorMapOf, turbos: turbosFitted,
-    ethanolShare: fuelEthanol, density: petrolDensity, hydrogen: petrolHydrogen, rotors: engineRotors,
+    ethanolShare: fuelEthanol, density: petrolDensity, hydrogen: petrolHydrogen, oiling: sealsBy, premixed: premix, oilDensity: premixDensity, rotors: engineRotors,
     describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift, stated: engineDisplacement,
   },
   out: { air: airFlow, fuel: fuelFlow, boost: boostPressure, ratio: ratioOf, corrected: correctedFlowOf, manifold: manifoldPressure },
   curve: ['power', 'ratio'],
-  answer({ power, consumption, lambda, speed, ve, charge, airPressure, airTemperature, humidity, inletCoefficient, coolerCoefficient, map, turbos, ethanolShare, density, hydrogen, rotors, ...description }) {
+  answer({ power, consumption, lambda, speed, ve, charge, airPressure, airTemperature, humidity, inletCoefficient, coolerCoefficient, map, turbos, ethanolShare, density, hydrogen, oiling, premixed, oilDensity, rotors, ...description }) {
     const fuel = fuelForPower({ power, consumption })
-    const air = airForFuel({ fuelFlow: fuel, stoichiometricRatio: blendStoichiometry({ ethanolShare, petrolDensity: density, petrolHydrogen: hydrogen }), lambda })
+    const stoichiometricRatio = burnedStoichiometry({ ethanolShare, petrolDensity: density, petrolHydrogen: hydrogen, oilShare: oilShareBurned({ by: oiling, share: premixed }), oilDensity })
+    const air = airForFuel({ fuelFlow: fuel, stoichiometricRatio, lambda })
     const share = vapourShare({ vapourPressure: vapourPressure({ humidity, saturation: saturationPressure({ temperature: airTemperature }) }), pressure: airPressure })
     const inManifold = densityForAir({ airFlow: air, volumetricEfficiency: ve, displacement: describedDisplacement(description), rotors, speed })
     const manifold = manifoldForDensity({ density: inManifold, temperature: charge, share })

@@ -1,8 +1,10 @@
 import { calculation, NoAnswer } from '../calculation/calculation.ts'
 import { at as boost } from '../boost/point.ts'
-import { blendHeatingValue } from '../fuel/blendHeatingValue.ts'
-import { blendStoichiometry } from '../fuel/blendStoichiometry.ts'
-import { fuelEthanol, petrolDensity, petrolHeatingValue, petrolHydrogen } from '../fuel/fields.ts'
+import { burnedHeat } from '../fuel/burnedHeat.ts'
+import { burnedStoichiometry } from '../fuel/burnedStoichiometry.ts'
+import { oilShareBurned } from '../fuel/oilShareBurned.ts'
+import { sealsBy } from '../oil/fields.ts'
+import { fuelEthanol, petrolDensity, petrolHeatingValue, petrolHydrogen, premix, premixDensity, premixHeat } from '../fuel/fields.ts'
 import { fuelFlow } from '../fuel/quantities.ts'
 import { brakePower } from './brakePower.ts'
 import { coldAirEfficiency } from './coldAirEfficiency.ts'
@@ -30,14 +32,16 @@ export default calculation({
   in: {
     air: at.air, lambda: at.lambda, speed: at.speed, manifold: at.manifold, exhaust: boost.turbineInletPressure, compressionRatio: engineCompressionRatio, quality: engineQuality,
     frictionConstant: engineFrictionConstant, frictionSlope: engineFrictionSlope, ethanolShare: fuelEthanol, density: petrolDensity, hydrogen: petrolHydrogen, heat: petrolHeatingValue,
+    oiling: sealsBy, premixed: premix, oilDensity: premixDensity, oilHeat: premixHeat,
     rotors: engineRotors, describedBy: engineDescribedBy, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, width: engineWidth, shift: engineShift,
     stated: engineDisplacement,
   },
   out: { power, torque, fuel: fuelFlow, meanPressure: meanPressureOf, consumption: specificConsumption },
   curve: ['air', 'power'],
-  answer({ air, lambda, speed, manifold, exhaust, compressionRatio, quality, frictionConstant, frictionSlope, ethanolShare, density, hydrogen, heat, rotors, ...description }) {
-    const fuel = fuelFlowForAir({ airFlow: air, stoichiometricRatio: blendStoichiometry({ ethanolShare, petrolDensity: density, petrolHydrogen: hydrogen }), lambda })
-    const chemical = fuelPower({ fuelFlow: fuel, heatingValue: blendHeatingValue({ ethanolShare, petrolDensity: density, petrolHeat: heat }) })
+  answer({ air, lambda, speed, manifold, exhaust, compressionRatio, quality, frictionConstant, frictionSlope, ethanolShare, density, hydrogen, heat, oiling, premixed, oilDensity, oilHeat, rotors, ...description }) {
+    const burned = { ethanolShare, petrolDensity: density, oilShare: oilShareBurned({ by: oiling, share: premixed }), oilDensity }
+    const fuel = fuelFlowForAir({ airFlow: air, stoichiometricRatio: burnedStoichiometry({ ...burned, petrolHydrogen: hydrogen }), lambda })
+    const chemical = fuelPower({ fuelFlow: fuel, heatingValue: burnedHeat({ ...burned, petrolHeat: heat, oilHeat }) })
     const efficiency = coldAirEfficiency({ compressionRatio })
     const indicated = indicatedPower({ fuelPower: chemical, releasedShare: releasedShare({ lambda }), ottoEfficiency: efficiency, quality })
     const size = { displacement: describedDisplacement(description), rotors, speed }

@@ -81,3 +81,4 @@ export const sessionMinutes = field('fuel.sessionMinutes', sessionTime, minutes(
 export const sessionShare = field('fuel.sessionShare', flowShare, percent(45), { label: 'Mean fuel flow of a session over the greatest' })
 export const premix = field('fuel.premix.share', premixShare, percent(0.5), { label: 'Premix: oil share of the fuel by volume' })
 export const premixDensity = field('fuel.premix.density', premixOilDensity, 870, { label: 'Density of the premix oil' })
+export const premixHeat = field('fuel.premix.heatingValue', heatingValue, 42.5e6, { label: 'Lower heating value of the premix oil' })

@@ -1,11 +1,11 @@
-import { calculation, free } from '../calculation/calculation.ts'
+import { calculation } from '../calculation/calculation.ts'
 import { at as engine } from '../engine/point.ts'
 import { lambda } from '../engine/quantities.ts'
 import { role } from '../quantity/quantity.ts'
 import { blendHeatingValue } from './blendHeatingValue.ts'
 import { blendStoichiometry } from './blendStoichiometry.ts'
 import { changeOf } from './changeOf.ts'
-import { fuelEthanol, petrolDensity, petrolHeatingValue, petrolHydrogen, premix, premixDensity } from './fields.ts'
+import { fuelEthanol, petrolDensity, petrolHeatingValue, petrolHydrogen, premix, premixDensity, premixHeat } from './fields.ts'
 import { heatOfBlend } from './heatOfBlend.ts'
 import { oilMassShareOf } from './oilMassShareOf.ts'
 import { at } from './point.ts'
@@ -22,7 +22,7 @@ export default calculation({
   article: 'premix-arithmetic-and-dosing',
   cautions: ['fuel-additives-skin', 'emission-law', 'model-only'],
   in: {
-    share: premix, oilDensity: premixDensity, density: at.density, ethanolShare: fuelEthanol, petrolDensity, petrolHydrogen, petrolHeat: petrolHeatingValue, oilHeat: free(heatingValue, 42.5e6, 'Heating value of the oil'), lambda: engine.lambda,
+    share: premix, oilDensity: premixDensity, density: at.density, ethanolShare: fuelEthanol, petrolDensity, petrolHydrogen, petrolHeat: petrolHeatingValue, oilHeat: premixHeat, lambda: engine.lambda,
   },
   out: {
     plain: role(stoichiometricRatio, 'L_0', 'Ratio of the fuel alone'), mixed: role(stoichiometricRatio, 'L_p', 'Ratio with the oil'), heat: role(heatingValue, 'H_p', 'Heating value with the oil'),

@@ -171,4 +171,5 @@ export const reasons = {
   secondaryDeadTimeLow: 'Dead time grows by about two thirds from a charging alternator down to ten volts: common practice, no source. Your injector’s own sheet replaces it.',
   railBore: 'A drilled rail, wider than its hoses: an invented car.',
   railSpacing: 'About one rotor housing and a plate apart: an invented engine.',
+  premixHeat: 'Mineral and ester oils lie near 40 to 43 MJ/kg: common practice, no source.',
 } satisfies Reasons<typeof fields>

@@ -38,7 +38,7 @@ export default calculation({
     journalRoughness, shellRoughness, ratio: filmRatioWanted, viscosity40: at.viscosity40, viscosity100: at.viscosity100, density15, share: at.highShearShare,
   },
   out: {
-    wanted: at.rotorFilmWanted, inertia: role(filmThickness, 'h_i', 'Film under inertia, oil as it is'), gas: role(filmThickness, 'h_g', 'Film at the gas peak, steady estimate, oil as it is'),
+    wanted: role(filmThickness, 'h_w', 'Film wanted in the rotor bearing'), inertia: role(filmThickness, 'h_i', 'Film under inertia, oil as it is'), gas: role(filmThickness, 'h_g', 'Film at the gas peak, steady estimate, oil as it is'),
     forInertia: role(viscosityAt100, 'ν_i', 'Viscosity at 100 °C asked under inertia'), forGas: role(viscosityAt100, 'ν_g', 'Viscosity at 100 °C asked at the gas peak'), asked: role(viscosityAt100, 'ν_w', 'Viscosity at 100 °C asked'),
     highShear: role(highShearViscosity, 'η_w', 'High-shear viscosity asked'), number: role(hotGrade, 'SAE_w', 'Hot number that carries it'),
     guide: role(filmThickness, 'h_T', 'Film by general-machinery guidance'), guided: role(viscosityAt100, 'ν_T', 'Viscosity at 100 °C for that film'),
