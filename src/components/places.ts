@@ -22,4 +22,7 @@ export const ofTheBuild: readonly (readonly [path: string, name: string])[] = [
   ['/log/', 'Log check'],
   ['/record/', 'Build record'],
   ['/report/', 'Report'],
+  ['/two-stages/', 'Hand-over'],
+  ['/which-oil/', 'Which oil'],
+  ['/mix-card/', 'Mix card'],
 ]
