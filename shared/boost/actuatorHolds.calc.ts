@@ -6,7 +6,7 @@ import { exhaustForceOnRod } from './exhaustForceOnRod.ts'
 import { pressureUnderExhaust } from './pressureUnderExhaust.ts'
 
 export default calculation({
-  id: 'actuator-holds', title: 'What the actuator holds', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'actuator-holds', title: 'What the actuator holds', theme: 'turbo', article: 'wastegate-spring-and-two-port-actuators', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'Up to what boost can the actuator keep the wastegate shut?',
   in: {
     firstMovement, diaphragmArea: diaphragmAreaOf, diameter: wastegateDiameter, leverRatio: actuatorLever, kept: controlShare,

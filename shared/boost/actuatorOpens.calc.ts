@@ -6,7 +6,7 @@ import { pressureUnderExhaust } from './pressureUnderExhaust.ts'
 import { travelPressure } from './travelPressure.ts'
 
 export default calculation({
-  id: 'actuator-opens', title: 'What opens the wastegate', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'actuator-opens', title: 'What opens the wastegate', theme: 'turbo', article: 'wastegate-spring-and-two-port-actuators', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'At what boost has the actuator, with all of it on the opening side, opened the wastegate as far as this point asks?',
   in: {
     firstMovement, fullTravel, diaphragmArea: diaphragmAreaOf, diameter: wastegateDiameter, leverRatio: actuatorLever,

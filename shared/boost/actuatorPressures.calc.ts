@@ -10,7 +10,7 @@ import { fullOpenPressure } from './fullOpenPressure.ts'
 import { actuatorPressure, keptShare, rodForce } from './quantities.ts'
 
 export default calculation({
-  id: 'actuator-pressures', title: 'Wastegate actuator', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'actuator-pressures', title: 'Wastegate actuator', theme: 'turbo', article: 'wastegate-spring-and-two-port-actuators', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'At what boost does the wastegate begin to open, and when is it fully open?',
   in: {
     preload: springPreloadOf, rate: springRateOf, diaphragmArea: diaphragmAreaOf, travel: actuatorTravel, leverRatio: actuatorLever, diameter: wastegateDiameter,

@@ -12,7 +12,7 @@ import { flowPressureLoss } from './flowPressureLoss.ts'
 import { effectiveness as effectivenessOf, gasTemperature, pressureLoss } from './quantities.ts'
 
 export default calculation({
-  id: 'charge-cooler', title: 'Charge cooler', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'model-only'],
+  id: 'charge-cooler', title: 'Charge cooler', theme: 'turbo', article: 'charge-cooling', cautions: ['hot-metal', 'model-only'],
   asks: 'How cool does the charge come out, and what pressure does the cooler cost?',
   in: {
     flow: engine.air, inlet: at.compressorOutletTemperature, coolant: siteAirTemperature, manifold: engine.manifold,

@@ -18,7 +18,7 @@ import { boostPressure, chargeTemperature } from '../engine/quantities.ts'
 import { gasTemperature, pressureRatio as ratioOf } from './quantities.ts'
 
 export default calculation({
-  id: 'charge-temperature-end-to-end', title: 'Charge temperature, end to end', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'knock', 'model-only'],
+  id: 'charge-temperature-end-to-end', title: 'Charge temperature, end to end', theme: 'turbo', article: 'charge-cooling', cautions: ['hot-metal', 'knock', 'model-only'],
   asks: 'How warm is the charge in the manifold at this boost, from the air outside to the throttle?',
   in: {
     outside: siteAirPressure, temperature: siteAirTemperature, manifold: engine.manifold, flow: engine.air, efficiency: at.compressorEfficiency,

@@ -10,7 +10,7 @@ import { valveFlowArea } from './valveFlowArea.ts'
 import { wastegateCapacity } from './wastegateCapacity.ts'
 
 export default calculation({
-  id: 'wastegate-passes', title: 'What the wastegate passes', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'wastegate-passes', title: 'What the wastegate passes', theme: 'turbo', article: 'wastegate-spring-and-two-port-actuators', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'Does the wastegate, wide open, pass all the exhaust that the turbine does not need?',
   in: {
     diameter: wastegateDiameter, number: wastegateNumber, dischargeCoefficient: wastegateDischarge,

@@ -14,7 +14,7 @@ import { wastegateCapacity } from './wastegateCapacity.ts'
 import { flowArea, gasFlow, valveDiameter } from './quantities.ts'
 
 export default calculation({
-  id: 'wastegate-size', title: 'Size of the wastegate', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'wastegate-size', title: 'Size of the wastegate', theme: 'turbo', article: 'wastegate-spring-and-two-port-actuators', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'How large must the wastegate be to pass what the turbine does not need?',
   in: {
     exhaustFlow: at.exhaustFlow, turbineFlow: at.turbineFlow, inletPressure: at.turbineInletPressure, outletPressure: at.turbineOutletPressure,
