@@ -49,7 +49,7 @@ async function useCalculator(page: Page): Promise<void> {
   const card = page.locator('[data-calculator]')
   await card.dispatchEvent('pointerover')
   await expect(card).toHaveAttribute('data-live', '')
-  await card.locator('summary').first().click()
+  await card.locator('[data-working-fold] > summary').click()
   const field = card.locator('input[inputmode=decimal]').first()
   if (await field.count() > 0) await field.press('ArrowUp')
   await expect(card.locator('.steps > .step').first()).toBeVisible()
