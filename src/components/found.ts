@@ -16,6 +16,11 @@ const pages: readonly Entry[] = [
   { kind: 'page', title: 'How far to trust this', url: 'how-far-to-trust/', also: 'accuracy confidence model leaves out error wrong' },
   { kind: 'page', title: 'Sources', url: 'sources/', also: 'references books papers bibliography' },
   { kind: 'page', title: 'Cautions', url: 'reference/cautions/', also: 'safety danger law legal' },
+  { kind: 'page', title: 'Map workshop', url: 'maps/', also: 'map workshop trace bring in own turbo map' },
+  { kind: 'page', title: 'Two turbochargers', url: 'turbochargers/', also: 'turbo choose size compare' },
+  { kind: 'page', title: 'Chance', url: 'chance/', also: 'tolerance spread probability scatter' },
+  { kind: 'page', title: 'Two builds', url: 'compare/', also: 'compare side by side difference' },
+  { kind: 'page', title: 'Licences', url: 'licences/', also: 'open source libraries' },
   { kind: 'page', title: 'On this device', url: 'on-this-device/', also: 'offline download without network install remove version' },
 ]
 
