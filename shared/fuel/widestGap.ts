@@ -12,6 +12,8 @@ export const about = {
   out: role(linePressureLoss, 'Δp_w', 'Widest difference between injectors'),
   equation: 'max(firstPrimary, lastPrimary, firstSecondary, lastSecondary) - min(firstPrimary, lastPrimary, firstSecondary, lastSecondary)',
   source: ['definition', 'highest less lowest'],
+  // Apart: of like pressures a difference keeps no digits to compare.
+  sample: { firstPrimary: [4e5, 5e5], lastPrimary: [3e5, 3.9e5] },
 } as const satisfies About
 
 export const widestGap = formula<typeof about>('widest-gap', {}, (x) => {
