@@ -57,7 +57,7 @@ test('search opens on every page by key, is used without a mouse, and opens the 
   await expect(field).toBeFocused()
   await page.keyboard.press('Escape')
   await expect(page.locator('dialog')).toBeHidden()
-  await page.keyboard.press('/')
+  await page.locator('main').press('/')
   await field.fill('dead time')
   await page.locator('[data-answered=whole]').waitFor()
   await page.keyboard.press('Enter')

@@ -34,7 +34,7 @@ export function Findings({ check: { laid, ve, diagnosis }, system, told, onAdopt
       <h2 id="laid">Measured over predicted</h2>
       <div class="scroll" tabindex={0} role="group" aria-label="Measured over predicted">
         <table>
-          <thead><tr><th scope="col">Channel</th><th class="n" scope="col">Mean difference</th><th class="n" scope="col">Give or take</th><th scope="col"></th></tr></thead>
+          <thead><tr><th scope="col">Channel</th><th class="n" scope="col">Mean difference</th><th class="n" scope="col">Give or take</th><th scope="col">What it says</th></tr></thead>
           <tbody>{laid.map((l) => {
             const q = differenceOf(channels[l.channel].quantity), unit = shownUnit(q, system)
             return <tr key={l.channel}><th scope="row">{nameOf(l.channel)}</th><td class="n">{l.off ? `${l.off.mean < 0 ? '−' : '+'}${write(Math.abs(l.off.mean), q, unit, 2)}` : 'not predicted'}</td><td class="n">{l.off ? write(l.off.error, q, unit, 1) : ''}</td><td class="small">{(slow as readonly string[]).includes(l.channel) ? 'settles over minutes: a pull is too short for it' : ''}</td></tr>
