@@ -9,6 +9,7 @@ import { noIdleImports } from './scripts/bundle/noIdleImports.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
 import { ownDeclarations } from './scripts/bundle/ownDeclarations.ts'
 import { solverOnly } from './scripts/bundle/solverOnly.ts'
+import { untold } from './scripts/bundle/untold.ts'
 import { edition } from './scripts/edition.ts'
 import { base, outDir } from './scripts/root.ts'
 
@@ -51,8 +52,9 @@ export default defineConfig({
   },
   vite: {
     define: { 'import.meta.env.EDITION': JSON.stringify(edition) },
-    worker: { format: 'es', plugins: () => [solverOnly()] },
-    plugins: [noPreloadLists(), ownDeclarations(), noIdleImports()],
-    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+    // Marks for the bundler alone, which it else leaves in what is sent.
+    worker: { format: 'es', plugins: () => [solverOnly()], rolldownOptions: { output: { comments: false } } },
+    plugins: [noPreloadLists(), ownDeclarations(), noIdleImports(), untold()],
+    environments: { client: { build: { rolldownOptions: { treeshake: { propertyReadSideEffects: false }, output: { codeSplitting: { groups } } } } } },
   },
 })

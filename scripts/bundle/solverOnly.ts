@@ -1,11 +1,9 @@
 import { type Plugin } from 'vite'
+import { cut, toldOf, type Call, type Cut, type Node } from './untold.ts'
 
 /** What a calculation says to its reader; the solver only computes. */
 const said = new Set(['title', 'asks', 'article', 'cautions', 'curve', 'says', 'leavesOut', 'mayLack'])
 
-type Node = { readonly type: string; readonly start: number; readonly end: number; readonly [key: string]: unknown }
-type Call = Node & { readonly callee: Node; readonly arguments: readonly Node[] }
-type Cut = readonly [start: number, end: number, put: string]
 
 /**
  * Leaves out of the solver's bundle what only a page needs: the words of calculations, and what formulas carry for a trace, which the
@@ -20,10 +18,7 @@ export function solverOnly(): Plugin {
       if (!/\/shared\/[^/]+\/[^/]+\.ts$/.test(file)) return null
       const { body } = this.parse(code) as unknown as { body: readonly Node[] }
       const cuts = file.endsWith('.calc.ts') ? wordsOf(body, code) : file.endsWith('/point.ts') ? labelsOf(body) : tracesOf(body, code)
-      if (cuts.length === 0) return null
-      let out = code
-      for (const [start, end, put] of [...cuts].sort((a, b) => b[0] - a[0])) out = out.slice(0, start) + put + out.slice(end)
-      return { code: out, map: null }
+      return cut(code, cuts)
     },
   }
 }
@@ -48,9 +43,6 @@ function labelsOf(body: readonly Node[]): Cut[] {
   })
 }
 
-/** Arguments that only tell the reader something: name, symbol and source of a constant. */
-const told: Readonly<Record<string, readonly number[]>> = { constant: [0, 1, 4] }
-
 function tracesOf(body: readonly Node[], code: string): Cut[] {
   return body.flatMap((node) => {
     const declared = (node['declaration'] as { declarations?: readonly Node[] } | undefined)?.declarations ?? []
@@ -58,7 +50,7 @@ function tracesOf(body: readonly Node[], code: string): Cut[] {
       const made = one['init'] as Call | null
       if (made?.type !== 'CallExpression') return []
       const name = made.callee['name'] as string
-      if (told[name]) return told[name].flatMap((i): Cut[] => { const a = made.arguments[i]; return a ? [[a.start, a.end, "''"]] : [] })
+      if (name === 'constant') return toldOf(made)
       if (name !== 'formula' || made.arguments.length !== 3) return []
       const plain = made.arguments[2]!
       return [[made.start, made.end, code.slice(plain.start, plain.end)]]

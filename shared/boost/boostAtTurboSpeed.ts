@@ -1,4 +1,4 @@
-import { formula, type About } from '../formula/formula.ts'
+import { formula, inputsBut, type About } from '../formula/formula.ts'
 import { untraced } from '../formula/trace.ts'
 import { manifoldPressure } from '../engine/quantities.ts'
 import { bracketedRoot } from '../numerics/root.ts'
@@ -13,7 +13,7 @@ import { gasDensity } from '../engine/gasDensity.ts'
 import { compressorMap, gasPressure, turboCount, turboPower, turboSpeed } from './quantities.ts'
 import { about as balance, turboBalanceAt } from './turboBalanceAt.ts'
 
-const { manifold: _, compressorEfficiency: __, ...rest } = balance.in
+const rest = inputsBut(balance.in, 'manifold', 'compressorEfficiency')
 
 /** Boost that turning turbochargers hold in an engine at a shaft speed, and what drives and brakes them. */
 export const about = {

@@ -1,4 +1,4 @@
-import { formula, type About } from '../formula/formula.ts'
+import { formula, inputsBut, type About } from '../formula/formula.ts'
 import { NoAnswer } from '../calculation/calculation.ts'
 import { untraced } from '../formula/trace.ts'
 import { angularAcceleration } from '../driveline/quantities.ts'
@@ -9,7 +9,7 @@ import { role } from '../quantity/quantity.ts'
 import { about as state, boostAtTurboSpeed } from './boostAtTurboSpeed.ts'
 import { responseTime, turboInertia, turboSpeed } from './quantities.ts'
 
-const { ve: _, speed: __, turboSpeed: ___, ...rest } = state.in
+const rest = inputsBut(state.in, 've', 'speed', 'turboSpeed')
 
 /** Time from the throttle’s opening until the manifold reaches a pressure. */
 export const about = {

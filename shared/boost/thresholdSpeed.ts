@@ -1,4 +1,4 @@
-import { formula, type About } from '../formula/formula.ts'
+import { formula, inputsBut, type About } from '../formula/formula.ts'
 import { NoAnswer } from '../calculation/calculation.ts'
 import { shaftSpeed, veCurve } from '../engine/quantities.ts'
 import { veAtSpeed } from '../engine/veAtSpeed.ts'
@@ -7,7 +7,7 @@ import { bracketedRoot, type Found } from '../numerics/root.ts'
 import { role } from '../quantity/quantity.ts'
 import { about as balance, turboBalanceAt } from './turboBalanceAt.ts'
 
-const { speed: _, ve: __, ...rest } = balance.in
+const rest = inputsBut(balance.in, 'speed', 've')
 
 /** Lowest shaft speed at which the turbine drives the compressor to a boost, all exhaust through it. */
 export const about = {

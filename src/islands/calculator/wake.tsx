@@ -24,7 +24,7 @@ export async function wake(card: HTMLElement): Promise<void> {
   hydrate(<Card model={live} uid={uid} />, card.querySelector('[data-part=card]')!)
   for (const [name, text] of begun) live.type(name, text)
   for (const fold of card.querySelectorAll<HTMLDetailsElement>('details[data-fold]')) wakeFold(fold, live, uid, page)
-  wakeWorking(card, live, page)
+  wakeWorking(card, live)
   live.show(system.get())
   system.watch(() => live.show(system.get()))
   if (followed.get()) await followBuild(live)
@@ -73,16 +73,15 @@ function wakeFold(fold: HTMLDetailsElement, live: Model, uid: string, page: stri
   if (fold.open) void open()
 }
 
-function wakeWorking(card: HTMLElement, live: Model, page: string): void {
+function wakeWorking(card: HTMLElement, live: Model): void {
   const fold = card.querySelector<HTMLDetailsElement>('details[data-working-fold]')
   const root = fold?.querySelector('[data-working]')
   if (!fold || !root) return
   const fill = async () => {
     if (!fold.open) return
-    const [{ fillWorking }, { notesOf }] = await Promise.all([import('../working/fill.ts'), import('../working/notes.ts')])
-    const notes = await notesOf(page)
+    const { fillWorking } = await import('../working/fill.ts')
     const now = live.state.get()
-    if (now.result) fillWorking(root, now.result.trace, now.system, notes)
+    if (now.result) fillWorking(root, now.result.trace, now.system)
   }
   fold.addEventListener('toggle', () => void fill())
   live.state.watch(() => void fill())
@@ -92,8 +91,8 @@ function wakeWorking(card: HTMLElement, live: Model, page: string): void {
     const form = (event.target as HTMLElement).dataset.copy as Form | undefined
     if (!form) return
     const status = copies.querySelector('[role=status]')!
-    void Promise.all([import('../working/copy.ts'), import('../working/notes.ts').then((m) => m.notesOf(page))])
-      .then(([{ copyOf }, notes]) => navigator.clipboard.writeText(copyOf(root, form, notes)))
+    void import('../working/copy.ts')
+      .then(({ copyOf }) => navigator.clipboard.writeText(copyOf(root, form)))
       .then(() => { status.textContent = 'Copied.' }, () => { status.textContent = 'The browser did not allow copying.' })
   })
 }

@@ -18,7 +18,9 @@ export function openSearch(): void {
   })
   addEventListener('keydown', (event) => {
     const { target, key, ctrlKey, metaKey, altKey } = event
-    if (key !== '/' || ctrlKey || metaKey || altKey || (target as HTMLElement).closest?.('input, textarea, select, dialog')) return
+    // A field of a closed window may still be named as the target: there is nothing to type into.
+    const typing = (target as HTMLElement).closest?.('input, textarea, select, dialog[open]')
+    if (key !== '/' || ctrlKey || metaKey || altKey || (typing && !typing.closest('dialog:not([open])'))) return
     event.preventDefault()
     open()
   })

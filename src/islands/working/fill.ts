@@ -1,13 +1,13 @@
 import type { Entry, Step } from '@trochoid/compute/formula/trace.ts'
 import { writeNumber, type System } from '@trochoid/compute/quantity/write.ts'
-import type { Notes } from './notes.ts'
 import { valueAtPlace, writeValue, type Ways } from './value.ts'
+import { waysOf } from './ways.ts'
 
 /**
  * Writes a working into the page: one item per step, each a copy of the item that the page was built with for that formula,
  * its slots filled from the trace.
  */
-export function fillWorking(root: Element, trace: readonly Entry[], system: System, notes: Notes): void {
+export function fillWorking(root: Element, trace: readonly Entry[], system: System): void {
   const list = root.querySelector('.steps')!
   const models = modelsOf(root)
   list.replaceChildren(...trace.flatMap((entry) => {
@@ -17,15 +17,17 @@ export function fillWorking(root: Element, trace: readonly Entry[], system: Syst
     if (entry.id === 'root') {
       const found = entry as Extract<Entry, { id: 'root' }>
       put(item, 'name', found.name); put(item, 'value', writeNumber(found.value, 5)); put(item, 'residual', writeNumber(found.residual, 2))
-    } else fillStep(item, entry as Step, system, notes[entry.id]!.ways)
+    } else fillStep(item, entry as Step, system)
     return [item]
   }))
 }
 
-function fillStep(item: HTMLElement, step: Step, system: System, ways: Ways): void {
+function fillStep(item: HTMLElement, step: Step, system: System): void {
+  const ways = waysOf(item.dataset.ways!)
   for (const slot of item.querySelectorAll<HTMLElement>('[data-v]')) {
     const place = slot.getAttribute('data-v')!
-    slot.textContent = writeValue(valueAtPlace(place, step), ways[place]!, system)
+    // A constant stands there as it is.
+    if (!place.startsWith('c.')) slot.textContent = writeValue(valueAtPlace(place, step), ways[place]!, system)
   }
   const range = item.querySelector('.range')!
   if (item.dataset.range !== 'none') {

@@ -5,7 +5,6 @@ import { write, type System } from '@trochoid/compute/quantity/write.ts'
 /** How one value of a step is written: a number by its kind and the units of both systems, a choice by its words, a constant as it stands. */
 export type Way = {
   readonly name: string
-  readonly tex: string
   readonly kind?: Kind
   readonly units?: readonly [string, string]
   readonly choices?: Readonly<Record<string, string>>
