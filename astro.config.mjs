@@ -55,6 +55,6 @@ export default defineConfig({
     // Marks for the bundler alone, which it else leaves in what is sent.
     worker: { format: 'es', plugins: () => [solverOnly()], rolldownOptions: { output: { comments: false } } },
     plugins: [noPreloadLists(), ownDeclarations(), noIdleImports(), untold()],
-    environments: { client: { build: { rolldownOptions: { treeshake: { propertyReadSideEffects: false }, output: { codeSplitting: { groups } } } } } },
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

@@ -13,12 +13,10 @@ import { gasDensity } from '../engine/gasDensity.ts'
 import { compressorMap, gasPressure, turboCount, turboPower, turboSpeed } from './quantities.ts'
 import { about as balance, turboBalanceAt } from './turboBalanceAt.ts'
 
-const rest = inputsBut(balance.in, 'manifold', 'compressorEfficiency')
-
 /** Boost that turning turbochargers hold in an engine at a shaft speed, and what drives and brakes them. */
 export const about = {
   name: 'Boost at a turbocharger speed',
-  in: { ...rest, map: compressorMap, turbos: turboCount, turboSpeed },
+  in: inputsBut(balance, ['manifold', 'compressorEfficiency'], { map: compressorMap, turbos: turboCount, turboSpeed }),
   out: { manifold: manifoldPressure, asked: role(turboPower, 'P_c', 'Compressor power'), given: role(turboPower, 'P_g', 'Power the shaft brings to the compressor'), before: role(gasPressure, 'p_3', 'Pressure before the turbine') },
   steps: [
     'Find the manifold pressure at which the map, at the flow and ratio that go with it, has the turbocharger’s speed: between outside pressure and five times that.',

@@ -9,15 +9,13 @@ import { role } from '../quantity/quantity.ts'
 import { about as state, boostAtTurboSpeed } from './boostAtTurboSpeed.ts'
 import { responseTime, turboInertia, turboSpeed } from './quantities.ts'
 
-const rest = inputsBut(state.in, 've', 'speed', 'turboSpeed')
-
 /** Time from the throttle’s opening until the manifold reaches a pressure. */
 export const about = {
   name: 'Time to boost',
-  in: {
-    ...rest, curve: veCurve, wanted: role(manifoldPressure, 'p_w', 'Manifold pressure waited for'), shaft: role(shaftSpeed, 'n_0', 'Shaft speed at the step'), climb: angularAcceleration,
+  in: inputsBut(state, ['ve', 'speed', 'turboSpeed'], {
+    curve: veCurve, wanted: role(manifoldPressure, 'p_w', 'Manifold pressure waited for'), shaft: role(shaftSpeed, 'n_0', 'Shaft speed at the step'), climb: angularAcceleration,
     start: role(turboSpeed, 'n_t0', 'Turbocharger speed at the step'), inertia: turboInertia,
-  },
+  }),
   out: { time: responseTime, turbo: role(turboSpeed, 'n_t', 'Turbocharger speed by then'), shaftThen: role(shaftSpeed, 'n', 'Shaft speed by then') },
   steps: [
     'The throttle opens at once and the wastegate stays shut; shaft speed climbs evenly.',

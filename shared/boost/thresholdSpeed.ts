@@ -7,12 +7,10 @@ import { bracketedRoot, type Found } from '../numerics/root.ts'
 import { role } from '../quantity/quantity.ts'
 import { about as balance, turboBalanceAt } from './turboBalanceAt.ts'
 
-const rest = inputsBut(balance.in, 'speed', 've')
-
 /** Lowest shaft speed at which the turbine drives the compressor to a boost, all exhaust through it. */
 export const about = {
   name: 'Boost threshold',
-  in: { ...rest, curve: veCurve },
+  in: inputsBut(balance, ['speed', 've'], { curve: veCurve }),
   out: role(shaftSpeed, 'n_th', 'Shaft speed at which boost reaches its target'),
   steps: ['From 500 rpm upwards look for the first speed at which the turbine gives what the compressor takes at that boost, and close in on it.'],
   source: ['derived', 'balance of powers on the turbocharger’s shaft'],

@@ -32,10 +32,10 @@ export type Table = Common & { readonly table: string; readonly nodes: readonly 
 export type Steps = Common & { readonly steps: readonly string[] }
 export type About = Explicit | Implicit | Table | Steps
 
-/** Inputs of a formula that another takes over, but for some. A call, so that the browser's bundle can leave it out with the words it is for. */
+/** Inputs of a formula that another takes over, but for some, and its own. */
 // @__NO_SIDE_EFFECTS__
-export function inputsBut<I extends Ins, N extends keyof I>(of: I, ...names: readonly N[]): Omit<I, N> {
-  return Object.fromEntries(Object.entries(of).filter(([name]) => !names.includes(name as N))) as Omit<I, N>
+export function inputsBut<I extends Ins, N extends keyof I, More extends Ins>(of: { readonly in: I }, names: readonly N[], more: More): Omit<I, N> & More {
+  return { ...(Object.fromEntries(Object.entries(of.in).filter(([name]) => !names.includes(name as N))) as Omit<I, N>), ...more }
 }
 
 export type Inputs<I extends Ins> = { readonly [N in keyof I]: ValueOf<I[N]> }
