@@ -1,9 +1,11 @@
-import { parseAst } from 'vite'
+import { parseSync } from 'vite'
 import { describe, expect, test } from 'vitest'
 import { untold } from '../../scripts/bundle/untold.ts'
 
-type Transform = (this: { parse: typeof parseAst }, code: string, id: string) => { code: string } | null
-const sent = (code: string, id = '/x/shared/boost/ratio.ts'): string => (untold().transform as unknown as Transform).call({ parse: parseAst }, code, id)?.code ?? code
+const parse = (code: string): unknown => parseSync('sent.ts', code).program
+
+type Transform = (this: { parse: typeof parse }, code: string, id: string) => { code: string } | null
+const sent = (code: string, id = '/x/shared/boost/ratio.ts'): string => (untold().transform as unknown as Transform).call({ parse }, code, id)?.code ?? code
 
 describe('what the browser is sent of a formula', () => {
   test('has its function, but none of its words', () => {
