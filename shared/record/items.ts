@@ -4,6 +4,7 @@ import { railPressure } from '../fuel/quantities.ts'
 import { diametralClearance, oilPressure } from '../oil/quantities.ts'
 import { bar, mm, rpm, um } from '../quantity/si.ts'
 import { type Quantity } from '../quantity/quantity.ts'
+import { lineOfStep, startStages } from './startSteps.ts'
 
 /** What a measurement should come to: a field of the sheet, give or take, or a range of common practice. */
 export type Expected = { readonly field: string; readonly within: number; readonly share?: true } | { readonly range: readonly [number, number] } | null
@@ -52,11 +53,7 @@ export const groups: readonly Group[] = [
   },
   { id: 'parts', title: 'Parts chosen', chosen: [['turbo', 'Turbocharger'], ['injectors', 'Injectors, primary and secondary'], ['seals', 'Apex, side and corner seals'], ['bearings', 'Bearings'], ['oil', 'Oil'], ['coolant', 'Coolant'], ['plugs', 'Spark plugs'], ['clutch', 'Clutch and flywheel']].map(([id, name]) => ({ id: `part-${id}`, name: name! })) },
   {
-    id: 'first-start', title: 'Before and at the first start', steps: [
-      ['extinguisher', 'Fire extinguisher within reach, nobody beside flywheel or belts'], ['fuel-leak', 'Fuel system under pressure, engine off: no leak at any joint'], ['oil-filled', 'Oil filled, filter and cooler primed'], ['cranked', 'Cranked without plugs until oil pressure stands'],
-      ['coolant-bled', 'Coolant filled and bled, cap on'], ['premix', 'Premix in the tank as the sheet says'], ['timing', 'Ignition timing checked against the mark with a light'], ['sensors', 'Every sensor reads the air outside before the start'], ['started', 'Started: oil pressure within seconds, else stopped at once'],
-      ['leaks', 'Warm: no leak of oil, coolant, fuel or exhaust'], ['retorque', 'Cold again: hot-side and clutch fasteners looked at again'],
-    ].map(([id, name]) => ({ id: `start-${id}`, name: name! })),
+    id: 'first-start', title: 'Before and at the first start', steps: startStages.flatMap(({ steps }) => steps.map(([id, name]) => ({ id: lineOfStep(id), name }))),
   },
   {
     id: 'break-in', title: 'Break-in and looking again', says: 'Distances are common practice, no source: the makers of seals and bearings have theirs.', steps: [

@@ -21,6 +21,7 @@ const pages: readonly Entry[] = [
   { kind: 'page', title: 'Chance', url: 'chance/', also: 'tolerance spread probability scatter' },
   { kind: 'page', title: 'Two builds', url: 'compare/', also: 'compare side by side difference' },
   { kind: 'page', title: 'First build in ten steps', url: 'first-build/', also: 'begin start plan path beginner checklist' },
+  { kind: 'page', title: 'Before first start', url: 'before-first-start/', also: 'checklist first start fire up prime oil pressure cranking hand-over' },
   { kind: 'page', title: 'Licences', url: 'licences/', also: 'open source libraries' },
   { kind: 'page', title: 'On this device', url: 'on-this-device/', also: 'offline download without network install remove version' },
 ]

@@ -20,6 +20,7 @@ export const ofTheBuild: readonly (readonly [path: string, name: string])[] = [
   ['/turbochargers/', 'Two turbochargers'],
   ['/session/', 'Track session'],
   ['/log/', 'Log check'],
+  ['/before-first-start/', 'Before first start'],
   ['/record/', 'Build record'],
   ['/report/', 'Report'],
   ['/two-stages/', 'Hand-over'],

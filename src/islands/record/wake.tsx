@@ -1,11 +1,11 @@
 import { hydrate, render, type ComponentChild } from 'preact'
 import { builds, demoChosen } from '../../state/own.ts'
-import { follow } from '../../state/view.ts'
+import type { Store } from '../../state/store.ts'
+import { follow, type View } from '../../state/view.ts'
 import { WhichBuild } from '../sheet/WhichBuild.tsx'
-import { RecordDesk } from './RecordDesk.tsx'
 
-/** Makes the record live. */
-export async function wakeRecord(root: HTMLElement): Promise<void> {
+/** Makes a page of the record live: which build it is of, and what is written into it. */
+export async function wakeDesk(root: HTMLElement, desk: (view: Store<View>) => ComponentChild): Promise<void> {
   const view = await follow()
   const same = builds.get().chosen === demoChosen
   const draw = (part: string, what: ComponentChild) => {
@@ -15,5 +15,5 @@ export async function wakeRecord(root: HTMLElement): Promise<void> {
     render(what, place)
   }
   draw('which', <WhichBuild sheetPage={root.dataset.sheetPage!} />)
-  draw('record', <RecordDesk view={view} />)
+  draw('record', desk(view))
 }
