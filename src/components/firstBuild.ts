@@ -78,7 +78,7 @@ export const steps: readonly Step[] = [
     id: 'weigh', title: 'Weigh the whole, measure, and check against the log',
     what: 'Now all margins stand on one page, worst first. Guesses that carry a thin margin are measured before parts are ordered; after the first pulls the log says which number was wrong.',
     have: 'A gauge or two, an afternoon at the bench, and later one logged pull.',
-    read: ['how-to-use-this-handbook'], reckon: [['/margins/', 'Margins'], ['/chance/', 'Chance each margin holds'], ['/before-first-start/', 'Before first start'], ['/record/', 'Build record'], ['/log/', 'Log check']],
+    read: ['first-pulls-log-against-sheet'], reckon: [['/margins/', 'Margins'], ['/chance/', 'Chance each margin holds'], ['/before-first-start/', 'Before first start'], ['/record/', 'Build record'], ['/log/', 'Log check']],
     then: 'A build whose weakest link you know, with a record to hand on.',
   },
 ]

@@ -17,7 +17,7 @@ export type Drawn = {
   /** Values of x that are spoken of, as upright lines. */
   readonly uprights?: readonly { readonly says: string; readonly at: number }[]
 }
-type Wish<D extends Drawn> = {
+type Wish<D extends Drawn> = Pick<Figure<D>, 'beside'> & {
   readonly title: string
   readonly says: string
   readonly x: Quantity
@@ -36,9 +36,10 @@ type Wish<D extends Drawn> = {
 const looks = [{ class: 'line' }, { class: 'line two', dash: long }, { class: 'line dash' }, { class: 'thin' }, { class: 'line two', dash: '2 4' }] as const
 
 /** A figure of lines over one axis: most figures of a text are this. */
-export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log, zoom, from, summary, without }: Wish<D>): Figure<D | null> {
+export function lineFigure<D extends Drawn>({ title, says, x, y, named = {}, log, zoom, beside, from, summary, without }: Wish<D>): Figure<D | null> {
   return figure<D | null>({
     title,
+    ...(beside && { beside }),
     from: (build) => {
       const data = from(build)
       return data && data.lines.some((l) => l.y.filter((v) => v !== null).length > 1) ? data : null
