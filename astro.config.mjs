@@ -7,7 +7,7 @@ import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
 import { groups } from './scripts/bundle/chunks.ts'
 import { noIdleImports } from './scripts/bundle/noIdleImports.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
-import { ownDeclarations } from './scripts/bundle/ownDeclarations.ts'
+import { ownCopies } from './scripts/bundle/ownCopies.ts'
 import { solverOnly } from './scripts/bundle/solverOnly.ts'
 import { untold } from './scripts/bundle/untold.ts'
 import { edition } from './scripts/edition.ts'
@@ -54,7 +54,7 @@ export default defineConfig({
     define: { 'import.meta.env.EDITION': JSON.stringify(edition) },
     // Marks for the bundler alone, which it else leaves in what is sent.
     worker: { format: 'es', plugins: () => [solverOnly()], rolldownOptions: { output: { comments: false } } },
-    plugins: [noPreloadLists(), ownDeclarations(), noIdleImports(), untold()],
+    plugins: [noPreloadLists(), ownCopies(), noIdleImports(), untold()],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
 })

@@ -7,6 +7,8 @@ export const about = {
   in: { reynolds: louvreReynolds, pitch: louvrePitch, angle: louvreAngle, length: louvreLength, finPitch, fin: finThickness, depth: coreDepth, tubePitch, tube: tubeThickness },
   out: colburnFactor,
   equation: 'reynolds^(-0.49) * (angle / (pi / 2))^0.27 * (finPitch / pitch)^(-0.14) * ((tubePitch - tube) / pitch)^(-0.29) * (depth / pitch)^(-0.23) * (length / pitch)^0.68 * (tubePitch / pitch)^(-0.28) * (fin / pitch)^(-0.05)',
+  // Tubes that touch leave no room for a fin.
+  sample: { tubePitch: [0.0065, 0.016], tube: [0.001, 0.006] },
   source: ['chang-wang-1997', 'equation of the generalised correlation'],
   notes: 'The source tells nine in ten of its data within 15 %. It covers corrugated fins brazed to flat tubes, Reynolds numbers of 30 to 5,000.',
 } as const satisfies About

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { describe as described } from '../../src/article/working/described.ts'
 import { mathml } from '../../src/article/working/mathml.ts'
 import { plainOf, texOf, type MathElement } from '../../src/islands/working/math.ts'
-import { waysOf, waysText } from '../../src/islands/working/ways.ts'
+import { slotOf, slotText } from '../../src/islands/working/ways.ts'
 import { registry } from '../../src/registry.ts'
 
 const element = (node: HTMLElement): MathElement => ({ localName: node.rawTagName, textContent: node.text, getAttribute: (name) => node.getAttribute(name) ?? null, children: node.childNodes.filter((one) => one instanceof HTMLElement).map(element) })
@@ -36,7 +36,18 @@ test('an equation is copied as a line of text with brackets where they are neede
 test('how the values of a step are written survives the way onto the page and back', () => {
   for (const known of formulas) {
     const { ways } = described(known)
-    for (const [place, { name, kind, units, choices }] of Object.entries(waysOf(waysText(ways)))) expect({ name, kind, units, choices }, `${known.id} ${place}`).toEqual({ name: ways[place]!.name, kind: ways[place]!.kind, units: ways[place]!.units, choices: ways[place]!.choices })
-    expect(Object.keys(waysOf(waysText(ways)))).toEqual(Object.keys(ways))
+    for (const [place, { name, kind, units, choices, fixed }] of Object.entries(ways)) {
+      const [where, way] = slotOf(slotText(place, ways[place]!))
+      expect(where).toBe(place)
+      if (fixed === undefined) expect({ name: way.name, kind: way.kind, units: way.units, choices: way.choices }, `${known.id} ${place}`).toEqual({ name, kind, units, choices })
+    }
+  }
+})
+
+test('every given of an equation has a slot in it, which carries its name', () => {
+  for (const known of formulas) {
+    const { ways, lines } = described(known)
+    const slots = lines.map((line) => line.slots).join('')
+    if (lines.length > 0) for (const place of Object.keys(ways)) if (place.startsWith('i.')) expect(slots, known.id).toContain(`data-v="${place}"`)
   }
 })

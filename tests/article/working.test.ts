@@ -26,7 +26,9 @@ describe('MathML for the page', () => {
   test('carries no style attribute, and its slots take text, not markup', () => {
     const markup = mathml('{\\data{v=i.a}{\\text{0}}}+1', true)
     expect(markup).not.toContain('style=')
-    expect(filled(markup, () => '<b>3</b> & more')).toContain('&lt;b&gt;3&lt;/b&gt; &amp; more')
+    const page = filled(markup, () => '<b>3</b> & more', (place) => `${place};a "name"`)
+    expect(page).toContain('&lt;b&gt;3&lt;/b&gt; &amp; more')
+    expect(page).toContain('data-v="i.a;a &quot;name&quot;"')
   })
 })
 test('numbers in a working end without idle zeros', () => {

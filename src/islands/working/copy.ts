@@ -1,6 +1,6 @@
 import { csv } from '../parts/files.ts'
 import { plainOf, texOf } from './math.ts'
-import { waysOf } from './ways.ts'
+import { slotOf } from './ways.ts'
 
 /** A working, read off the page, in three forms. */
 export type Form = 'text' | 'tex' | 'csv'
@@ -15,11 +15,13 @@ export function copyOf(root: Element, form: Form): string {
 }
 
 function rowOf(item: HTMLElement): Row {
-  const value = new Map([...item.querySelectorAll('[data-v]')].map((slot) => [slot.getAttribute('data-v')!, slot.textContent ?? '']))
+  const slots = [...item.querySelectorAll('[data-v]')].map((slot) => [...slotOf(slot.getAttribute('data-v')!), slot.textContent ?? ''] as const)
+  const value = new Map(slots.filter(([place, { name }]) => name && !place.startsWith('o.')).map(([place, { name }, text]) => [place, [name, text] as const]))
+  for (const [place, { name }, text] of slots) if (place.startsWith('o.')) value.set(place, [`= ${name}`, text])
   return {
     step: item.querySelector('.name')?.textContent?.trim() ?? '',
     equations: [...item.querySelectorAll('math')],
-    values: Object.entries(item.dataset.ways ? waysOf(item.dataset.ways) : {}).filter(([place]) => value.has(place)).map(([place, way]) => [`${place[0] === 'o' ? '= ' : ''}${way.name}`, value.get(place)!]),
+    values: [...value.values()],
     source: item.querySelector('.source')?.textContent ?? '',
     range: item.querySelector('.range')?.textContent ?? '',
   }

@@ -1,7 +1,7 @@
 import type { Entry, Step } from '@trochoid/compute/formula/trace.ts'
 import { writeNumber, type System } from '@trochoid/compute/quantity/write.ts'
-import { valueAtPlace, writeValue, type Ways } from './value.ts'
-import { waysOf } from './ways.ts'
+import { valueAtPlace, writeValue } from './value.ts'
+import { slotOf } from './ways.ts'
 
 /**
  * Writes a working into the page: one item per step, each a copy of the item that the page was built with for that formula,
@@ -23,21 +23,20 @@ export function fillWorking(root: Element, trace: readonly Entry[], system: Syst
 }
 
 function fillStep(item: HTMLElement, step: Step, system: System): void {
-  const ways = waysOf(item.dataset.ways!)
-  for (const slot of item.querySelectorAll<HTMLElement>('[data-v]')) {
-    const place = slot.getAttribute('data-v')!
+  const names = new Map<string, string>()
+  for (const slot of item.querySelectorAll('[data-v]')) {
+    const [place, way] = slotOf(slot.getAttribute('data-v')!)
+    names.set(place, way.name)
     // A constant stands there as it is.
-    if (!place.startsWith('c.')) slot.textContent = writeValue(valueAtPlace(place, step), ways[place]!, system)
+    if (!place.startsWith('c.')) slot.textContent = writeValue(valueAtPlace(place, step), way, system)
   }
-  const range = item.querySelector('.range')!
-  if (item.dataset.range !== 'none') {
-    item.dataset.range = step.outside.length > 0 ? 'outside' : 'inside'
-    range.textContent = rangeWords(step.outside, ways)
-  }
+  if (item.dataset.range === 'none') return
+  item.dataset.range = step.outside.length > 0 ? 'outside' : 'inside'
+  item.querySelector('.range')!.textContent = rangeWords(step.outside, (name) => names.get(`i.${name}`))
 }
 
-export const rangeWords = (outside: readonly string[], ways: Ways): string =>
-  outside.length > 0 ? `Outside the range its source states: ${outside.map((name) => ways[`i.${name}`]?.name ?? name).join(', ')}` : 'In the range its source states'
+export const rangeWords = (outside: readonly string[], nameOf: (input: string) => string | undefined): string =>
+  outside.length > 0 ? `Outside the range its source states: ${outside.map((name) => nameOf(name) ?? name).join(', ')}` : 'In the range its source states'
 
 const put = (item: Element, place: string, text: string): void => { for (const slot of item.querySelectorAll(`[data-v="${place}"]`)) slot.textContent = text }
 

@@ -1,8 +1,8 @@
 import { basename } from 'node:path'
 import { type Plugin } from 'vite'
 
-/** Where a discipline declares its words: every calculation uses a few of each. */
-const declares = /\/shared\/[a-z]+\/(quantities|fields|point)\.ts$/
+/** Where a discipline declares its words, and the formulas with what stands between them: every calculation uses a few of each. */
+const copied = /\/shared\/(?:[a-z]+\/(?:quantities|fields|point)|(?:boost|cooling|driveline|engine|fuel|media|numerics|oil|session|spark)\/\w+)\.ts$/
 /** What is loaded by itself, by name. */
 const alone = /\/shared\/[a-z]+\/[^/?]+\.calc\.ts$|\/src\/article\/figures\/[^/?]+\.tsx$/
 const mark = '?used-by='
@@ -11,21 +11,23 @@ const pointImport = /import \{ at(?: as (\w+))? \} from ("|')([^"']*\/point\.ts)
 type Node = { readonly type: string; readonly start: number; readonly end: number; readonly [key: string]: unknown }
 
 /**
- * Gives each calculation and figure its own copy of the declarations it uses, so that the bundler drops all others. Shared, they would be
- * one file a discipline with every quantity that any calculator names: half of what an article with calculators would load.
+ * Gives each calculation and figure its own copy of the declarations and formulas it uses. Shared, the declarations of a discipline would be one file
+ * with every quantity that any calculator names, half of what an article with calculators would load; of its own copy the bundler drops what is not used.
+ * A formula is a hundred bytes, and twice that in a file which it shares with nothing: of thirty such files a third was names and a fresh start for the
+ * compressor.
  */
-export function ownDeclarations(): Plugin {
+export function ownCopies(): Plugin {
   return {
-    name: 'own-declarations',
+    name: 'own-copies',
     enforce: 'post',
     applyToEnvironment: ({ name }) => name === 'client',
     resolveId: {
       order: 'pre',
       async handler(source, importer) {
         const user = userOf(importer)
-        if (user === undefined || !/\/(quantities|fields|point)\.ts$/.test(source)) return null
+        if (user === undefined || !/^(\.|@trochoid\/compute\/)/.test(source)) return null
         const found = await this.resolve(source, importer, { skipSelf: true })
-        return found && declares.test(found.id) ? found.id + mark + user : null
+        return found && copied.test(found.id) ? found.id + mark + user : null
       },
     },
     transform(code, id) {
