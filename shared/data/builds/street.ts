@@ -18,6 +18,8 @@ export const street = inventedBuild('Street build (invented)', 'An invented car 
   'boost.coolerRatedEffectiveness': [0.72, 'maker'],
   'boost.actuator.firstMovement': [bar(0.7), 'measured', 'On the bench, hand pump and dial gauge'],
   'boost.actuator.fullTravel': [bar(1.0), 'measured'],
+  'boost.actuator.springPreload': [315, 'measured', 'Bench pressure of first movement times the diaphragm’s area'],
+  'boost.actuator.springRate': [12300, 'measured', 'Both bench pressures and the travel between them'],
   'boost.actuator.controlShare': [0.8, 'maker'],
   'boost.topSpeed': [rpm(135000), 'maker'],
   'driveline.clutch.rating': [550, 'maker'],

@@ -17,6 +17,8 @@ export const track = inventedBuild('Track build (invented)', 'An invented car of
   'boost.coolerRatedEffectiveness': [0.78, 'maker'],
   'boost.actuator.firstMovement': [bar(0.95), 'measured'],
   'boost.actuator.fullTravel': [bar(1.25), 'measured'],
+  'boost.actuator.springPreload': [430, 'measured'],
+  'boost.actuator.springRate': [12300, 'measured'],
   'boost.actuator.controlShare': [0.85, 'maker'],
   'boost.hotMaterial': ['stainless-310', 'measured'],
   'fuel.primary.ratedFlow': [ccPerMin(725), 'measured'],
