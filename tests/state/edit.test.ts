@@ -156,9 +156,12 @@ test('a number put in from a calculator comes on top of what another tab has cha
   first.edit.edit(id, set(800))
   second.here()
   const { putIn } = await import('../../src/state/putIn.ts')
-  putIn('engine.compressionRatio', { value: 9, typed: '9' })
+  const takeBack = putIn('engine.compressionRatio', { value: 9, typed: '9' })
   const { own } = await tab(local)
   expect(own.builds.get().own[id]?.entries).toEqual({ [limit]: { value: 800 }, 'engine.compressionRatio': { value: 9, typed: '9', from: 'guess' } })
+  second.here()
+  takeBack()
+  expect((await tab(local)).own.builds.get().own[id]?.entries).toEqual({ [limit]: { value: 800 } })
 })
 
 const lookWithFields = { allFields: async () => (await import('@trochoid/compute/build/everything.ts')).allFields }

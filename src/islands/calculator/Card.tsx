@@ -1,6 +1,6 @@
 import { labelOf } from '@trochoid/compute/calculation/calculation.ts'
 import { shownUnit, write } from '@trochoid/compute/quantity/write.ts'
-import { useEffect, useRef } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { Field } from '../parts/Field.tsx'
 import { heard } from '../parts/heard.ts'
 import { say, written } from '../parts/say.ts'
@@ -20,6 +20,7 @@ const most = 10, shownFirst = 7
 export function Card({ model, uid }: { model: Model; uid: string }) {
   const now = useStore(model.state)
   const { of } = now
+  const [put, setPut] = useState<{ name: string; takeBack: (() => void) | undefined }>()
   const changed = Object.keys(of.in).filter((name) => !same(now.values[name], now.base[name]))
   const waits = Object.keys(now.faults).length > 0
   const given = (name: string) => {
@@ -33,10 +34,11 @@ export function Card({ model, uid }: { model: Model; uid: string }) {
         {differs && (
           <p class="differs">
             Differs from {builds[now.whose]}: {short(written(now.base[name], shape, now.system, 4))}.{' '}
-            {input.origin === 'field' && <button type="button" class="plain" onClick={() => void adopt(model, name)}>Put in my build</button>}
+            {input.origin === 'field' && <button type="button" class="plain" onClick={() => void adopt(model, name).then((takeBack) => setPut({ name, takeBack }))}>Put in my build</button>}
             <button type="button" class="plain" onClick={() => model.reset(name)}>Reset</button>
           </p>
         )}
+        {!differs && put?.name === name && put.takeBack && <p class="differs" role="status">Put in your build. <button type="button" class="plain" onClick={() => { put.takeBack!(); setPut(undefined) }}>Take back</button></p>}
       </Field>
     )
   }

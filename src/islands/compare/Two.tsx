@@ -10,7 +10,8 @@ import { system as systemStore } from '../../state/system.ts'
 import { Choose } from '../parts/Choose.tsx'
 import { useStore } from '../parts/useStore.ts'
 import type { Told } from '../sweep/values.ts'
-import { fromFile, fromLink } from './bring.ts'
+import { openFile } from '../../state/openFile.ts'
+import { fromLink } from './bring.ts'
 import { pairAddress, type Pair } from './pair.ts'
 import { Remedies } from './Remedies.tsx'
 import { Result } from './Result.tsx'
@@ -70,7 +71,7 @@ export function Two({ pair, first, second, fields, values, sheetPage }: Props) {
       <div class="row no-print">
         <button type="button" onClick={() => choose({ first: picked.second, second: picked.first })}>Turn them round</button>
         <button type="button" onClick={copy}>Copy the first</button>
-        <label class="button">Open a file<input type="file" class="hidden-input" accept=".json,application/json" onChange={(e) => { const input = e.currentTarget; if (input.files?.[0]) void bring(fromFile(input.files[0], fields)).then(() => { input.value = '' }) }} /></label>
+        <label class="button">Open a file<input type="file" class="hidden-input" accept=".json,application/json" onChange={(e) => { const input = e.currentTarget; if (input.files?.[0]) void bring(openFile(input.files[0], fields)).then(() => { input.value = '' }) }} /></label>
         <a class="small" href={sheetPage}>The build sheet</a>
       </div>
       <details class="no-print">

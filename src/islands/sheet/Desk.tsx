@@ -2,6 +2,7 @@ import type { Field } from '@trochoid/compute/build/field.ts'
 import { emptySheet } from '@trochoid/compute/build/sheet.ts'
 import { change, sheetOf } from '../../state/build.ts'
 import { choose, open, redo, redoable, remove, undo, undoable } from '../../state/edit.ts'
+import { openFile } from '../../state/openFile.ts'
 import { builds, saved, whose } from '../../state/own.ts'
 import { allFields } from '../../state/solver/look.ts'
 import { Unkept } from '../notices/Unkept.tsx'
@@ -34,9 +35,8 @@ export function Desk({ margins, fields }: { margins: string; fields: ReadonlyMap
   const bring = async (file: File | undefined) => {
     if (!file) return
     tell('Reading the file…')
-    const { readSheet } = await import('@trochoid/compute/build/schema.ts')
-    const read = file.size > 2_000_000 ? { ok: false as const, field: '', says: 'This file is far larger than a build file can be.' } : readSheet(await file.text(), await allFields())
-    if (!read.ok) return tell(`${file.name} was not opened; nothing that is here was touched. ${read.field ? `${read.field}: ` : ''}${read.says}`)
+    const read = await openFile(file, await allFields())
+    if (!read.ok) return tell(read.says)
     open(read.sheet)
     tell(`${read.sheet.name} was opened beside what was there.`)
   }
