@@ -27,6 +27,11 @@ test('a log is opened, what it points at is told, and no task of the page is lon
   await page.getByRole('button', { name: 'Open the invented log' }).click()
   await expect(page.locator('#points ~ ol li')).toHaveCount(2)
   expect(await page.evaluate(() => (window as unknown as { longest: number }).longest)).toBeLessThan(100)
+  // Another build is shown: the log is laid over that one, without being asked.
+  const points = page.locator('#points ~ ol').first()
+  const first = await points.textContent()
+  await page.locator('#which').selectOption('demo:track')
+  await expect(points).not.toHaveText(first!)
 })
 
 test('the record keeps what is written and tells a figure outside what the sheet expects', async ({ page, site }) => {

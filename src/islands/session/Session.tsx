@@ -1,14 +1,15 @@
 import { circuits, type CircuitId } from '@trochoid/compute/session/circuits.ts'
 import type { Lap } from '@trochoid/compute/session/piece.ts'
-import { useEffect, useRef, useState } from 'preact/hooks'
-import { drives } from '../../state/drives/ask.ts'
+import { useEffect, useState } from 'preact/hooks'
 import type { Told } from '../../state/drives/tasks.ts'
 import type { Store } from '../../state/store.ts'
 import { system } from '../../state/system.ts'
 import type { View } from '../../state/view.ts'
 import { Choose } from '../parts/Choose.tsx'
 import { csv, saveFile } from '../parts/files.ts'
+import { useDrives } from '../parts/useDrives.ts'
 import { useStore } from '../parts/useStore.ts'
+import { Working } from '../parts/Working.tsx'
 
 export type Shown = Extract<Told, { kind: 'session' }>
 type Props = { view: Store<View> | null; show: (shown: Shown) => void; /** The build shown is not the one the page was made with. */ fresh?: boolean }
@@ -21,31 +22,24 @@ export function Session({ view, show, fresh = false }: Props) {
   const [length, setLength] = useState(30)
   const [start, setStart] = useState<'cold' | 'warm'>('warm')
   const [lap, setLap] = useState<Lap | null>(null)
-  const [part, setPart] = useState<number | null>(null)
-  const [says, setSays] = useState('')
+  const [note, setNote] = useState('')
   const [last, setLast] = useState<Shown | null>(null)
   const units = useStore(system)
-  const heard = useRef<(told: Told) => void>(() => {})
-  const worker = useRef<ReturnType<typeof drives> | null>(null)
-  heard.current = (told) => {
-    if (told.kind === 'progress') return setPart(told.part)
-    setPart(null)
-    if (told.kind === 'failed') setSays(told.says)
-    if (told.kind === 'session') { setSays('Done.'); setLast(told); show(told) }
-    if (told.kind === 'drive') { setLap(told.lap); setSays(told.bad > 0 ? `${told.bad} rows of the file could not be read and are left out.` : '') }
-  }
-  const ask = (): ReturnType<typeof drives> => (worker.current ??= drives((told) => heard.current(told)))
+  const work = useDrives((told) => {
+    if (told.kind === 'session') { setNote('Done.'); setLast(told); show(told) }
+    if (told.kind === 'drive') { setLap(told.lap); setNote(told.bad > 0 ? `${told.bad} rows of the file could not be read and are left out.` : '') }
+  })
   const run = (): void => {
     if (!view) return
     const what = over === 'file' ? lap : over
-    if (what === null) return setSays('Choose a file first: CSV with time, shaft speed, car speed and throttle.')
-    setSays('')
-    setPart(0)
-    ask().ask({ kind: 'session', sheet: view.get().sheet, over: what, minutes: length, start })
+    if (what === null) return setNote('Choose a file first: CSV with time, shaft speed, car speed and throttle.')
+    setNote('')
+    work.ask({ kind: 'session', sheet: view.get().sheet, over: what, minutes: length, start })
   }
-  const stop = (): void => { worker.current?.stop(); worker.current = null; setPart(null); setSays('Stopped.') }
+  const read = (file: File | undefined): void => { if (file && view) { setLap(null); setNote(''); work.ask({ kind: 'drive', file, sheet: view.get().sheet }) } }
+  const stop = (): void => { work.stop(); setNote('Stopped.') }
   // Another build than the page's own is driven at once; after that, each change of the build.
-  useEffect(() => { if (fresh) run(); return () => worker.current?.stop() }, [])
+  useEffect(() => { if (fresh) run() }, [])
   useEffect(() => view?.watch(() => { if (view.get().fine) run() }), [view, over, length, start, lap])
   useEffect(() => { if (last) show(last) }, [units])
   return (
@@ -56,15 +50,15 @@ export function Session({ view, show, fresh = false }: Props) {
         <Choose id="start" label="Begins" value={start} options={[['warm', 'warmed up'], ['cold', 'cold, as the air']]} onChoose={(v) => setStart(v as 'cold' | 'warm')} />
       </div>
       {over === 'file'
-        ? <div class="field no-print"><label for="drive">Log with time, shaft speed, car speed and throttle (CSV, read on this device only)</label><input id="drive" type="file" accept=".csv,.txt,text/csv" onChange={(e) => { const file = e.currentTarget.files?.[0]; if (file && view) { setLap(null); setSays(''); setPart(0); ask().ask({ kind: 'drive', file, sheet: view.get().sheet }) } }} />{lap && <p class="hint">{lap.name}: {Math.round(lap.seconds)} s, driven over and over.</p>}</div>
+        ? <div class="field no-print"><label for="drive">Log with time, shaft speed, car speed and throttle (CSV, read on this device only)</label><input id="drive" type="file" accept=".csv,.txt,text/csv" onChange={(e) => read(e.currentTarget.files?.[0])} />{lap && <p class="hint">{lap.name}: {Math.round(lap.seconds)} s, driven over and over.</p>}</div>
         : <p class="small soft">{circuits[over].note}</p>}
       <p class="row no-print">
-        <button type="button" disabled={part !== null} onClick={run}>Drive it</button>
-        {part !== null && <><progress value={part} aria-label="Driving" /><button type="button" class="plain" onClick={stop}>Stop</button></>}
+        <button type="button" disabled={work.part !== null} onClick={run}>Drive it</button>
+        <Working part={work.part} says="Driving" onStop={stop} />
         {last && <button type="button" class="plain" onClick={() => saveFile('session.csv', 'text/csv', table(last))}>Save as CSV</button>}
         <button type="button" class="plain" onClick={() => print()}>Print</button>
       </p>
-      <p role="status" class="small">{says}</p>
+      <p role="status" class="small">{work.fault || note}</p>
     </>
   )
 }

@@ -24,6 +24,9 @@ const headBytes = 65_536
 type Read = { readonly name: string; readonly invented: boolean; readonly dialect: Dialect; readonly rows: Rows }
 let read: Read | null = null
 let log: Log | null = null
+/** What the columns were last taken for, and the air that the fuel needs: lambda of a log that tells air over fuel rests on it. */
+let meant: Mapping = {}
+let air = NaN
 
 addEventListener('message', ({ data }: MessageEvent<Task>) => {
   void obey(data).catch((error: unknown) => tell({ kind: 'failed', says: error instanceof Error ? error.message : String(error) }))
@@ -81,7 +84,9 @@ async function readFile(file: File, invented = false): Promise<Read> {
 function opened(mapping: Mapping, sheet: Sheet): void {
   if (!read) throw new Error('There is no log open.')
   const { name, invented, dialect: { names, units }, rows } = read
-  const found = logOf(rows, mapping, stoichiometricOf(sheet))
+  meant = mapping
+  air = stoichiometricOf(sheet)
+  const found = logOf(rows, mapping, air)
   log = found.ok ? found.log : null
   const time = log?.of.time
   const pressure = log && manifoldOf(log.of, fieldValues(sheet).get('site.airPressure') as number)
@@ -95,6 +100,11 @@ function opened(mapping: Mapping, sheet: Sheet): void {
 }
 
 function check({ sheet, from, to }: Extract<Task, { kind: 'check' }>): void {
+  if (read && stoichiometricOf(sheet) !== air) {
+    air = stoichiometricOf(sheet)
+    const found = logOf(read.rows, meant, air)
+    log = found.ok ? found.log : null
+  }
   if (!log) throw new Error('There is no log open.')
   const time = log.of.time!
   const first = time.findIndex((t) => t >= from - 1e-9)
