@@ -14,14 +14,13 @@ export function wantedOf({ expected }: Measured, fields: FieldValues): Wanted | 
   return { low: value - half, high: value + half, field: expected.field }
 }
 
+/** Whether a figure lies outside what is wanted of it. A rounding in the last figure is no fault. */
+export const liesOutside = (value: number | undefined, wanted: Wanted | null): boolean =>
+  value !== undefined && wanted !== null && (value < wanted.low * (1 - 1e-9) || value > wanted.high * (1 + 1e-9))
+
 /** Measurements that lie outside what is expected, and by how much the faces of each rotor differ. */
 export function outsideOf(record: BuildRecord, fields: FieldValues): readonly Measured[] {
-  return measuredItems.filter((item) => {
-    const value = record.lines[item.id]?.value
-    const wanted = value === undefined ? null : wantedOf(item, fields)
-    // A rounding in the last figure is no fault.
-    return wanted !== null && (value! < wanted.low * (1 - 1e-9) || value! > wanted.high * (1 + 1e-9))
-  })
+  return measuredItems.filter((item) => liesOutside(record.lines[item.id]?.value, wantedOf(item, fields)))
 }
 
 /** Largest difference between faces of one rotor; null where fewer than two were measured. */

@@ -1,4 +1,4 @@
-import { wantedOf } from '@trochoid/compute/record/expected.ts'
+import { liesOutside, wantedOf } from '@trochoid/compute/record/expected.ts'
 import type { Measured } from '@trochoid/compute/record/items.ts'
 import type { Written } from '@trochoid/compute/record/record.ts'
 import { shownUnit, write, type System } from '@trochoid/compute/quantity/write.ts'
@@ -15,7 +15,7 @@ export function MeasuredLine({ item, line, fields, nameOf, system, onWrite }: Pr
   const wanted = wantedOf(item, fields)
   const value = line?.value
   const said = wanted && `${write(wanted.low, item.quantity, unit)} to ${write(wanted.high, item.quantity, unit)}, ${wanted.field === null ? 'common practice, no source' : `by the sheet’s ${nameOf(wanted.field)}`}`
-  const outside = wanted !== null && value !== undefined && (value < wanted.low * (1 - 1e-9) || value > wanted.high * (1 + 1e-9))
+  const outside = liesOutside(value, wanted)
   const take = (text: string, r: Awaited<ReturnType<typeof readTyped>>): void => {
     if (!r.ok) return setTyped({ text, ...(r.fault !== 'empty' && { fault: r }) })
     setTyped({ text })

@@ -1,4 +1,4 @@
-import { wantedOf } from '@trochoid/compute/record/expected.ts'
+import { liesOutside, wantedOf } from '@trochoid/compute/record/expected.ts'
 import { groups, type Measured } from '@trochoid/compute/record/items.ts'
 import { emptyRecord } from '@trochoid/compute/record/record.ts'
 import { valueAt } from '@trochoid/compute/build/sheet.ts'
@@ -22,7 +22,7 @@ export function RecordPrint({ view: { sheet, fields }, system }: { view: View; s
                 const item = isMeasured(line) ? line : null
                 const unit = item ? shownUnit(item.quantity, system) : ''
                 const wanted = item && wantedOf(item, values)
-                const outside = wanted !== null && said?.value !== undefined && (said.value < wanted.low * (1 - 1e-9) || said.value > wanted.high * (1 + 1e-9))
+                const outside = liesOutside(said?.value, wanted)
                 return (
                   <tr key={line.id}>
                     <th scope="row">{line.name}</th>
