@@ -34,6 +34,6 @@ export default calculation({
     const effectiveness = effectivenessHere({ flow, ratedFlow, ratedEffectiveness, ratedAir, coreAir, coverage })
     return { boost: gaugeBoost({ manifold, outside }), ratio, outlet, charge: cooledTemperature({ inlet: outlet, effectiveness, coolant: temperature }) }
   },
-  says: () => 'For {boost} on the gauge the compressor works at a ratio of {ratio}, because filter and cooler take their part. It sends out air at {outlet}; the charge reaches the engine at {charge}.',
+  says: () => 'For {boost} the compressor works at a ratio of {ratio}, because filter and cooler take their part. It sends out air at {outlet}; the charge reaches the engine at {charge}.',
   leavesOut: 'Heat picked up under the bonnet, in the throttle and in the ports; the charge temperature you put in serves only for the density in the cooler.',
 })

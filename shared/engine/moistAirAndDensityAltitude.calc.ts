@@ -13,7 +13,7 @@ import { siteAirPressure, siteAirTemperature, siteHumidity } from './fields.ts'
 import { gasDensity } from './gasDensity.ts'
 
 export default calculation({
-  id: 'moist-air-and-density-altitude', title: 'Weather at the engine', theme: 'engine', article: 'the-order-of-decisions', cautions: ['model-only'],
+  id: 'moist-air-and-density-altitude', title: 'Weather at the engine', theme: 'engine', article: 'air-altitude-and-weather', cautions: ['model-only'],
   asks: 'How dense is the air today, how much of it is dry, and what altitude does it amount to?',
   in: { airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity },
   out: { density: airDensity, dryDensity: role(airDensity, 'ρ_d', 'Density of the dry part'), dry: dryPressure, vapour: vapourPressureOfWater, altitude: densityAltitudeOf },

@@ -13,7 +13,7 @@ import { power, powerCorrection } from './quantities.ts'
 import { saeCorrection } from './saeCorrection.ts'
 
 export default calculation({
-  id: 'power-correction', title: 'Power corrected to standard air', theme: 'engine', article: 'the-order-of-decisions', cautions: ['model-only'],
+  id: 'power-correction', title: 'Power corrected to standard air', theme: 'engine', article: 'air-altitude-and-weather', cautions: ['model-only'],
   asks: 'What would this measured power be in standard air?',
   in: { measured: free(power, kW(250), 'Measured power'), airPressure: siteAirPressure, airTemperature: siteAirTemperature, humidity: siteHumidity },
   out: { dry: dryPressure, sae: role(powerCorrection, 'α_S', 'Factor of SAE J1349'), iso: role(powerCorrection, 'α_I', 'Factor of ISO 1585'), saePower: role(power, 'P_S', 'Power by SAE J1349'), isoPower: role(power, 'P_I', 'Power by ISO 1585') },

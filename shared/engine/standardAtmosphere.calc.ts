@@ -4,7 +4,7 @@ import { airDensity, geopotentialAltitude } from '../media/quantities.ts'
 import { standardAtmosphere } from '../media/standardAtmosphere.ts'
 
 export default calculation({
-  id: 'standard-air-at-altitude', title: 'Standard air at an altitude', theme: 'engine', article: 'the-order-of-decisions', cautions: ['model-only'],
+  id: 'standard-air-at-altitude', title: 'Standard air at an altitude', theme: 'engine', article: 'air-altitude-and-weather', cautions: ['model-only'],
   asks: 'What are usual pressure, temperature and density at this height?',
   in: { altitude: free(geopotentialAltitude, 500) },
   out: { pressure: gasPressure, temperature: gasTemperature, density: airDensity },
