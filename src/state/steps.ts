@@ -1,5 +1,6 @@
 import { apply, difference, reverse, type Patch, type Sheet } from '@trochoid/compute/build/sheet.ts'
 import { demoChosen, type Builds } from './own.ts'
+import { isOfRecord, recordChanged, recordPatched } from './recordSteps.ts'
 
 /** What a reader does to their builds, in a form that can be taken back and done again. */
 export type Step =
@@ -9,15 +10,16 @@ export type Step =
 /** Name and note of a build change as its fields do: their paths have no dot, so that no field is meant. */
 const texts = ['name', 'note'] as const
 
-/** What leads from one sheet to another, name and note among it. */
+/** What leads from one sheet to another, name, note and the lines of the record among it. */
 export const changed = (from: Sheet, to: Sheet): readonly Patch[] => [
   ...texts.filter((path) => from[path] !== to[path]).map((path): Patch => ({ path, before: { value: from[path] }, after: { value: to[path] } })),
   ...difference(from, to),
+  ...recordChanged(from.record, to.record),
 ]
 export function patched(sheet: Sheet, patches: readonly Patch[]): Sheet {
   const isText = ({ path }: Patch): boolean => (texts as readonly string[]).includes(path)
   const said = Object.fromEntries(patches.filter(isText).map(({ path, after }) => [path, String(after?.value ?? '')]))
-  return { ...apply(sheet, patches.filter((p) => !isText(p))), ...said }
+  return recordPatched({ ...apply(sheet, patches.filter((p) => !isText(p) && !isOfRecord(p))), ...said }, patches.filter(isOfRecord))
 }
 
 export const reversed = (step: Step): Step =>

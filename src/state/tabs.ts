@@ -1,6 +1,7 @@
 import type { Patch, Sheet } from '@trochoid/compute/build/sheet.ts'
 import { fromOtherTabs, load, save, textOf, type Key } from './kept.ts'
 import { buildKey, builds, demoChosen, idOf } from './own.ts'
+import { isOfRecord } from './recordSteps.ts'
 import { changed } from './steps.ts'
 import { store, type Store } from './store.ts'
 
@@ -53,7 +54,7 @@ export function catchUp(id: string): void {
   if (kept.found !== 'value' || !kept.sound) return
   const now = builds.get()
   const here = now.own[id]
-  if (here) note({ ...elsewhere.get(), differences: noted(elsewhere.get().differences, id, changed(here, kept.value)) })
+  if (here) note({ ...elsewhere.get(), differences: noted(elsewhere.get().differences, id, changed(here, kept.value).filter((p) => !isOfRecord(p))) })
   builds.set({ ...now, own: { ...now.own, [id]: kept.value } })
 }
 

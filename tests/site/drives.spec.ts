@@ -42,4 +42,13 @@ test('the record keeps what is written and tells a figure outside what the sheet
   await expect(page.locator('#r-rotor-bearing-front-doubt')).toContainText('Outside what is expected')
   await page.reload()
   await expect(page.locator('#r-rotor-bearing-front')).toHaveValue('0.09')
+  // The checklist of the first start is of the same record.
+  await page.goto(`${site.url}before-first-start/`)
+  await page.locator('#who').hover()
+  await page.locator('[data-first-start][data-live]').waitFor()
+  await expect(page.locator('[data-part=record] [role=status]')).toContainText('One figure in the record lies outside')
+  await page.getByLabel('Oil filled, filter and cooler primed').check()
+  await expect(page.locator('[data-part=record] [role=status]')).toContainText('1 of 19 done')
+  await page.goto(`${site.url}record/`)
+  await expect(page.getByLabel('Oil filled, filter and cooler primed')).toBeChecked()
 })
