@@ -12,7 +12,7 @@ import { sparkPeriodAt } from './sparkPeriodAt.ts'
 import { sparksPerTurnOf } from './sparksPerTurnOf.ts'
 
 export default calculation({
-  id: 'coil-at-speed', title: 'Coil current over voltage and speed', theme: 'spark', article: 'the-order-of-decisions', cautions: ['electrical', 'model-only'],
+  id: 'coil-at-speed', title: 'Coil current over voltage and speed', theme: 'spark', article: 'spark-at-speed', cautions: ['electrical', 'model-only'],
   asks: 'What current and energy does a coil reach at this shaft speed and this voltage?',
   in: { speed: engine.speed, voltage, layout, inductance, resistance, current: wantedCurrent, driver, burn },
   out: { reached: coilCurrent, energy: coilEnergy, share: energyShare, window: chargeWindow },

@@ -14,7 +14,7 @@ export default calculation({
   title: 'Coil charge time in the time there is',
   theme: 'spark',
   asks: 'Is there time at this shaft speed to charge the coils?',
-  article: 'the-order-of-decisions',
+  article: 'spark-at-speed',
   cautions: ['electrical', 'model-only'],
   in: { speed: engine.speed, layout, inductance, resistance, current: wantedCurrent, voltage, driver, burn },
   out: { time: at.chargeTime, window: at.chargeWindow },

@@ -11,7 +11,7 @@ export default calculation({
   title: 'Energy of a coil after a charge time',
   theme: 'spark',
   asks: 'What energy does a coil hold after this charge time?',
-  article: 'the-order-of-decisions',
+  article: 'spark-at-speed',
   cautions: ['electrical', 'model-only'],
   in: { time: free(chargeTime, ms(3)), inductance, resistance, voltage, driver },
   out: { current: coilCurrent, energy: coilEnergy },

@@ -2,7 +2,7 @@ import { margin } from '../build/margin.ts'
 import { at } from './point.ts'
 import { alternator, fans, pulley, resistance, voltage, wantedCurrent } from './fields.ts'
 
-const shared = { theme: 'spark', article: 'the-order-of-decisions', must: 'stay below', as: 'share' } as const
+const shared = { theme: 'spark', article: 'spark-at-speed', must: 'stay below', as: 'share' } as const
 
 export default [
   margin({
