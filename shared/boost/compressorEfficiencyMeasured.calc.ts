@@ -8,7 +8,7 @@ import { compressorEfficiency, gasPressure, gasTemperature, pressureRatio as rat
 import { role } from '../quantity/quantity.ts'
 
 export default calculation({
-  id: 'compressor-efficiency-measured', title: 'Compressor efficiency from a log', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'model-only'],
+  id: 'compressor-efficiency-measured', title: 'Compressor efficiency from a log', theme: 'turbo', article: 'reading-a-compressor-map', cautions: ['hot-metal', 'model-only'],
   asks: 'How well does the compressor work here, by two temperatures and two pressures?',
   in: {
     inletTemperature: free(gasTemperature, degC(25), 'Temperature logged before the compressor'), outletTemperature: free(gasTemperature, degC(118), 'Temperature logged after the compressor'), inlet: free(gasPressure, kPa(98), 'Pressure logged before the compressor'), outlet: free(gasPressure, kPa(205), 'Pressure logged after the compressor'), flow: engine.air,

@@ -11,7 +11,7 @@ import { wheelPlace } from './wheelPlace.ts'
 import { wheelTrim } from './wheelTrim.ts'
 
 export default calculation({
-  id: 'compressor-from-wheel', title: 'Compressor estimated from its wheel', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['rotating-burst', 'model-only'],
+  id: 'compressor-from-wheel', title: 'Compressor estimated from its wheel', theme: 'turbo', article: 'reading-a-compressor-map', cautions: ['rotating-burst', 'model-only'],
   asks: 'What could a compressor with this wheel do, when no map is to be had?',
   in: {
     inducer: free(inducer, mm(58)), exducer: free(exducer, mm(77)), speed: free(turboSpeed, rpm(105000)), flow: free(gasFlow, 0.33, 'Flow through this compressor'), throat: free(throatShare, percent(53)),

@@ -8,7 +8,7 @@ import { pressureRatio } from './pressureRatio.ts'
 import { gasTemperature, pressureRatio as ratioOf, turboPower } from './quantities.ts'
 
 export default calculation({
-  id: 'compressor-outlet', title: 'Air after the compressor', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'model-only'],
+  id: 'compressor-outlet', title: 'Air after the compressor', theme: 'turbo', article: 'reading-a-compressor-map', cautions: ['hot-metal', 'model-only'],
   asks: 'How hot does the compressor make the air, and what power does it take?',
   in: {
     inletTemperature: siteAirTemperature, inlet: at.compressorInletPressure, outlet: at.compressorOutletPressure,

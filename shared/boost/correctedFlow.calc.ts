@@ -10,7 +10,7 @@ import { flowOfOne } from './flowOfOne.ts'
 import { correctedFlow as flowOf, correctedSpeed as speedOf, gasPressure, gasTemperature } from './quantities.ts'
 
 export default calculation({
-  id: 'corrected-flow-of-a-point', title: 'Where a flow lies on a map', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'corrected-flow-of-a-point', title: 'Where a flow lies on a map', theme: 'turbo', article: 'reading-a-compressor-map', cautions: ['model-only'],
   asks: 'What flow and speed does the map know this point by?',
   in: {
     flow: engine.air, turbos: turbosFitted, speed: at.compressorSpeed, temperature: siteAirTemperature, pressure: at.compressorInletPressure,

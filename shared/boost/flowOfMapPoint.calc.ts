@@ -10,7 +10,7 @@ import { flowOfAll } from './flowOfAll.ts'
 import { gasFlow, gasPressure, gasTemperature, turboSpeed } from './quantities.ts'
 
 export default calculation({
-  id: 'flow-of-a-map-point', title: 'What a point of a map is on the car', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'flow-of-a-map-point', title: 'What a point of a map is on the car', theme: 'turbo', article: 'reading-a-compressor-map', cautions: ['model-only'],
   asks: 'What air flow and what turbocharger speed does this point of the map stand for here?',
   in: {
     corrected: at.correctedFlow, correctedSpeed: at.correctedSpeed, temperature: siteAirTemperature, pressure: at.compressorInletPressure, turbos: turbosFitted,

@@ -30,11 +30,11 @@ export default figure<Data>({
   },
   Picture({ data, system }) {
     if (!data) return null
-    const f = shown(correctedFlow, system), on = mapFrame(data.map, system), [x, y] = data.lines.at(-1)!.end
+    const f = shown(correctedFlow, system), on = mapFrame(data.map, system), [x, y] = data.lines.at(-1)!.surge
     return (
       <Sheet says="A compressor map: surge line, speed lines, rings of equal efficiency and the right edge." height={on.height} named={[{ name: 'surge', class: 'line' }, { name: 'speed lines', class: 'thin' }, { name: 'equal efficiency', class: 'thin', dash: '3 3' }, { name: 'right edge', class: 'axis' }]}>
         <MapPaper map={data.map} on={on} system={system} />
-        <Words x={on.x.at(f.of(x)) - 12} y={on.y.at(y) - 8} anchor="end">fastest line</Words>
+        <Words x={on.x.at(f.of(x)) + 8} y={on.y.at(y) - 8}>fastest line</Words>
       </Sheet>
     )
   },
