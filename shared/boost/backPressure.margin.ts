@@ -4,7 +4,7 @@ import { at } from './point.ts'
 import { boostTargetCurve, exhaustLoss, maxBackPressureRatio, turbineCapacity, turbineEfficiencyOf } from './fields.ts'
 
 export default margin({
-  id: 'back-pressure', title: 'Pressure before the turbine over manifold pressure', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
+  id: 'back-pressure', title: 'Pressure before the turbine over manifold pressure', theme: 'turbo', article: 'the-turbine-and-back-pressure', over: 'sweep',
   demand: engine.backPressureRatio, capacity: maxBackPressureRatio, must: 'stay below', as: 'share', tight: 0.05, band: [at.backPressureRatioLow, at.backPressureRatioHigh], rests: [turbineCapacity, turbineEfficiencyOf],
   remedies: [
     { field: turbineCapacity, move: 'up', says: 'A larger turbine; boost will come later.' },

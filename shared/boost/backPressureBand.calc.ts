@@ -12,7 +12,7 @@ import { turbineEfficiencyBand } from './turbineEfficiencyBand.ts'
 import { turbinePowerAsked } from './turbinePowerAsked.ts'
 
 export default calculation({
-  id: 'back-pressure-band', title: 'Band of the back-pressure ratio', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'model-only'],
+  id: 'back-pressure-band', title: 'Band of the back-pressure ratio', theme: 'turbo', article: 'the-turbine-and-back-pressure', cautions: ['exhaust-gas', 'model-only'],
   asks: 'Between what values does the back-pressure ratio lie, when turbine efficiency is not known exactly?',
   in: {
     compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, band: turbineEfficiencyBandOf, each: turbineCapacity, turbos: turbosFitted,

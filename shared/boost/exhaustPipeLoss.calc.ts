@@ -19,7 +19,7 @@ import { bendAngle, bendCount, bendLoss as heads, bendRadius, ductBore, ductRun,
 import { role } from '../quantity/quantity.ts'
 
 export default calculation({
-  id: 'exhaust-pipe-loss', title: 'Pressure loss of exhaust pipe and silencer', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'noise', 'emission-law', 'model-only'],
+  id: 'exhaust-pipe-loss', title: 'Pressure loss of exhaust pipe and silencer', theme: 'turbo', article: 'the-turbine-and-back-pressure', cautions: ['exhaust-gas', 'noise', 'emission-law', 'model-only'],
   asks: 'What pressure stands behind the turbine with this pipe and this silencer?',
   in: {
     flow: at.exhaustFlow, temperature: free(turbineInletTemperature, degC(750), 'Gas temperature in the pipe'), outside: siteAirPressure,

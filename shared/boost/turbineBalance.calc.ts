@@ -15,7 +15,7 @@ import { turbinePowerAsked } from './turbinePowerAsked.ts'
 import { expansionRatio as ratioOf, gasFlow, gasPressure } from './quantities.ts'
 
 export default calculation({
-  id: 'turbine-balance', title: 'Pressure the turbine asks for', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
+  id: 'turbine-balance', title: 'Pressure the turbine asks for', theme: 'turbo', article: 'the-turbine-and-back-pressure', cautions: ['exhaust-gas', 'hot-metal', 'model-only'],
   asks: 'What pressure before the turbine drives the compressor, and how much exhaust does that take?',
   in: {
     compressor: at.compressorPower, mechanicalEfficiency: turboMechanicalEfficiency, efficiency: turbineEfficiencyOf, each: turbineCapacity, turbos: turbosFitted,

@@ -9,7 +9,7 @@ import { fillingShare, volumetricEfficiency } from './quantities.ts'
 import { role } from '../quantity/quantity.ts'
 
 export default calculation({
-  id: 've-under-back-pressure', title: 'Filling under back-pressure', theme: 'engine', article: 'how-a-two-rotor-breathes', cautions: ['exhaust-gas', 'model-only'],
+  id: 've-under-back-pressure', title: 'Filling under back-pressure', theme: 'engine', article: 'the-turbine-and-back-pressure', cautions: ['exhaust-gas', 'model-only'],
   asks: 'How much filling does the pressure before the turbine cost?',
   in: {
     reference: free(volumetricEfficiency, percent(96), 'Volumetric efficiency at the reference ratio'), ratio: at.backPressureRatio, referenceRatio: engineVeBackPressureRatio,

@@ -28,7 +28,7 @@ export default figure<Data>({
   summary({ here, band, capacity }, system) {
     if (!here) return 'The turbine of this build has no balance at full power, so nothing is drawn.'
     const e = shown(turbineEfficiency, system), r = shown(backPressureRatio, system)
-    return `At full power and the boost of this build. With ${e.say(here.efficiency)} the turbine asks ${r.say(here.sheet)} times the manifold’s pressure; a turbine of a quarter more flow capacity${capacity === null ? '' : ` than ${shown(flowCapacity, system).say(capacity)}`} asks ${r.say(here.larger)}. Shaded is how far the efficiency is known, ${e.say(band)} either way. The larger turbine needs more of the exhaust for the same work; below a certain speed it does not get it.`
+    return `At full power and the boost of this build. With ${e.say(here.efficiency)} the turbine asks ${r.say(here.sheet)} times the manifold’s pressure; a turbine of a quarter more flow capacity${capacity === null ? '' : ` than ${shown(flowCapacity, system).say(capacity)}`} asks ${r.say(here.larger)}. Shaded is how far the efficiency is known, ${writeNumber(e.of(band), 2)} points either way. The larger turbine needs more of the exhaust for the same work; below a certain speed it does not get it.`
   },
   Picture({ data: { all, here, band }, system }) {
     if (all.length < 2) return null

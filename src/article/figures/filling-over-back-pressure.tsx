@@ -12,8 +12,11 @@ type Data = { all: Here[]; overlap: number; here: Here | null }
 
 function from(build: Build): Data {
   const { given, at } = asked(veUnderBackPressure, build), overlap = given('overlap')
+  // Filling goes with its reference, so the reference is taken that gives this build its own filling at its own ratio.
+  const own = build.point['engine.volumetricEfficiency'], usual = at()?.['ve']
+  const reference = own === undefined || usual === undefined ? given('reference') : (given('reference') * own) / usual
   const of = (ratio: number): Here | null => {
-    const [none, sheet, twice] = [0, overlap, 2 * overlap].map((factor) => at({ ratio, overlap: factor })?.['ve'])
+    const [none, sheet, twice] = [0, overlap, 2 * overlap].map((factor) => at({ reference, ratio, overlap: factor })?.['ve'])
     return none === undefined || sheet === undefined || twice === undefined ? null : { ratio, none, sheet, twice }
   }
   return { all: each(steps(0.8, 2.2, 14), of), overlap, here: of(given('ratio')) }
