@@ -14,7 +14,7 @@ import { flowPressureLoss } from './flowPressureLoss.ts'
 import { bendAngle, bendCount, bendLoss as heads, bendRadius, ductBore, ductRun, gasSpeed, lossCoefficient, pressureLoss } from './quantities.ts'
 
 export default calculation({
-  id: 'elbow-loss', title: 'Pressure loss of a duct with elbows', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'elbow-loss', title: 'Pressure loss of a duct with elbows', theme: 'turbo', article: 'the-path-in', cautions: ['model-only'],
   asks: 'What do a duct of this bore and its elbows cost?',
   in: {
     flow: engine.air, bore: free(ductBore, mm(63)), length: free(ductRun, 1.2), bends: free(bendCount, 3), angle: free(bendAngle, deg(90)), radius: free(bendRadius, 1.5),

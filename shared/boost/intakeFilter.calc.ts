@@ -10,7 +10,7 @@ import { filterLoss } from './filterLoss.ts'
 import { filterArea, filterExponent, gasFlow, gasSpeed, pressureLoss } from './quantities.ts'
 
 export default calculation({
-  id: 'intake-filter-area', title: 'Area of the intake filter', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'intake-filter-area', title: 'Area of the intake filter', theme: 'turbo', article: 'the-path-in', cautions: ['model-only'],
   asks: 'How large must the intake filter be?',
   in: {
     flow: engine.air, measured: free(pressureLoss, kPa(1.5), 'Pressure loss of one clean filter that was measured'), measuredFlow: free(gasFlow, 0.2, 'Flow at that reading'), area: free(filterArea, cm2(800), 'Area of that filter, pleats laid out or face, as you will compare'),

@@ -12,7 +12,7 @@ import { tunedSpeed } from './tunedSpeed.ts'
 import { tuningVolume } from './tuningVolume.ts'
 
 export default calculation({
-  id: 'intake-tuning', title: 'Intake runner tuning', theme: 'engine', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'intake-tuning', title: 'Intake runner tuning', theme: 'engine', article: 'the-path-in', cautions: ['model-only'],
   asks: 'At which shaft speed does a runner of this length and bore help the engine to fill?',
   in: {
     length: free(ductLength, mm(400), 'Length of the runner, port included'), area: free(ductArea, cm2(16), 'Flow area of the runner'), factor: free(tuningFactor, 2.1), charge: at.charge,

@@ -12,7 +12,7 @@ import { ductArea, ductLength, resonatorVolume, shaftSpeed, tunedFrequency } fro
 import { tuningVolume } from './tuningVolume.ts'
 
 export default calculation({
-  id: 'plenum-resonance', title: 'Resonance of runner and plenum', theme: 'engine', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'plenum-resonance', title: 'Resonance of runner and plenum', theme: 'engine', article: 'the-path-in', cautions: ['model-only'],
   asks: 'At which shaft speeds do plenum and runners swing with the intake pulses?',
   in: {
     plenum: free(resonatorVolume, cm3(2500), 'Plenum volume'), feedLength: free(ductLength, mm(600), 'Length of the pipe that feeds the plenum'), feedArea: free(ductArea, cm2(40), 'Flow area of that pipe'),

@@ -11,7 +11,7 @@ import { lossAcross } from './lossAcross.ts'
 import { throttleArea } from './throttleArea.ts'
 
 export default calculation({
-  id: 'throttle-plate', title: 'Pressure across the throttle plate', theme: 'engine', article: 'placing-the-engine-on-a-compressor-map', cautions: ['model-only'],
+  id: 'throttle-plate', title: 'Pressure across the throttle plate', theme: 'engine', article: 'the-path-in', cautions: ['model-only'],
   asks: 'How far does the throttle really open, and what pressure does it hold back?',
   in: {
     position: engineThrottlePosition, bore: engineThrottleBore, shaft: engineThrottleShaft, closed: engineThrottleClosed, dischargeCoefficient: engineThrottleDischarge,
