@@ -15,7 +15,7 @@ export default calculation({
   title: 'Stress in a spinning disc',
   theme: 'driveline',
   asks: 'What stress does its own speed put into a flat flywheel?',
-  article: 'the-order-of-decisions',
+  article: 'shaft-speed-limits',
   cautions: ['rotating-burst', 'model-only'],
   in: {
     speed: engine.speed, diameter: free(ringOuterDiameter, mm(280), 'Outer diameter'), hole: free(ringOuterDiameter, mm(60), 'Diameter of the hole in the middle'),

@@ -9,7 +9,7 @@ import { rotorLoad as rotorLoadOf, sealSpeed } from './quantities.ts'
 import { rotorLoad } from './rotorLoad.ts'
 
 export default calculation({
-  id: 'apex-seal-speed', title: 'Apex seal speed and rotor load', theme: 'engine', article: 'one-oil-two-jobs', cautions: ['rotating-burst', 'model-only'],
+  id: 'apex-seal-speed', title: 'Apex seal speed and rotor load', theme: 'engine', article: 'shaft-speed-limits', cautions: ['rotating-burst', 'model-only'],
   asks: 'How fast do the apex seals slide, and how hard does each rotor pull on its journal?',
   in: { speed: at.speed, generatingRadius: engineGeneratingRadius, eccentricity: engineEccentricity, shift: engineShift, mass: engineRotorMass },
   out: { highest: at.sealSpeed, lowest: role(sealSpeed, 'v_min', 'Lowest sliding speed'), mean: role(sealSpeed, 'v_m', 'Mean sliding speed'), load: rotorLoadOf },
