@@ -14,7 +14,7 @@ export default calculation({
   title: 'Heat through a spacer and its bolts',
   theme: 'cooling',
   asks: 'How much heat does this spacer let through, and how much goes around it by the bolts?',
-  article: 'where-the-heat-goes',
+  article: 'heat-breaks-and-spacers',
   cautions: ['hot-metal', 'fuel-vapour', 'model-only'],
   in: {
     material: free(spacerMaterial, 'phenolic'), thickness: free(spacerThickness, mm(10)), area: free(joinedArea, 40e-4), contact: free(contactCoefficient, 3000),

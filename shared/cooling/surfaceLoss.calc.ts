@@ -13,7 +13,7 @@ export default calculation({
   title: 'Heat from a hot surface',
   theme: 'cooling',
   asks: 'How much heat does a bare or wrapped hot part give to the engine bay?',
-  article: 'where-the-heat-goes',
+  article: 'heat-breaks-and-spacers',
   cautions: ['hot-metal', 'exhaust-gas', 'model-only'],
   in: {
     surface: free(surfaceTemperatureOf, degC(650)), area: free(surfaceArea, 0.15), emissivity: free(emissivityOf, 0.8), film: free(surfaceFilm, 25), around: siteAirTemperature,
