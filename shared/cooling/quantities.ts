@@ -3,6 +3,7 @@ import { bar, deg, degC, kmh, kPa, kW, lPerMin, minutes, mm, percent, rpm } from
 
 // Where the fuel's energy goes.
 export const heatFlow = quantity('Heat flow', 'Q', 'power', [100, kW(1500)], kW(3), { show: ['kW', 'kW'] })
+export const jointHeat = quantity('Heat through a joint', 'Q_j', 'power', [0, 5000], 1, { show: ['W', 'W'] })
 export const coolantHeatOf = quantity('Heat to the coolant', 'Q_c', 'power', [kW(0.5), kW(250)], kW(3), { show: ['kW', 'kW'] })
 export const heatShareOf = quantity('Share of the released heat', 'x_q', 'share', [percent(0.5), percent(45)], percent(2))
 export const heatBand = quantity('Band of the exhaust heat', 'β_x', 'share', [0, percent(10)], percent(0.5))

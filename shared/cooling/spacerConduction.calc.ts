@@ -5,7 +5,7 @@ import { boltHeat } from './boltHeat.ts'
 import { differenceBetween } from './differenceBetween.ts'
 import { heatSum } from './heatSum.ts'
 import { materialConductivity } from './materialConductivity.ts'
-import { boltArea, contactCoefficient, heatFlow, joinedArea, spacerMaterial, spacerThickness, surfaceTemperatureOf } from './quantities.ts'
+import { boltArea, contactCoefficient, joinedArea, jointHeat, spacerMaterial, spacerThickness, surfaceTemperatureOf } from './quantities.ts'
 import { spacerHeat } from './spacerHeat.ts'
 
 /** Heat that passes a spacer, and what goes around it by the bolts. */
@@ -21,7 +21,7 @@ export default calculation({
     boltMaterial: free(spacerMaterial, 'steel', 'Material of the bolts'), boltArea: free(boltArea, 2e-4),
     hot: free(surfaceTemperatureOf, degC(100), 'Hot side'), cold: free(surfaceTemperatureOf, degC(45), 'Cold side'),
   },
-  out: { through: role(heatFlow, 'Q_s', 'Heat through the spacer'), bolts: role(heatFlow, 'Q_b', 'Heat through the bolts'), heat: heatFlow },
+  out: { through: role(jointHeat, 'Q_s', 'Heat through the spacer'), bolts: role(jointHeat, 'Q_b', 'Heat through the bolts'), heat: jointHeat },
   curve: ['thickness', 'heat'],
   answer({ material, thickness, area, contact, boltMaterial, boltArea, hot, cold }) {
     const difference = differenceBetween({ hot, cold })

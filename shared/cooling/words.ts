@@ -6,6 +6,7 @@ import type * as fields from './fields.ts'
 /** What each quantity of cooling means and how to measure it. */
 export const words = {
   heatFlow: { means: 'Heat that passes in a given time.', measure: 'Flow of the fluid, times its specific heat, times how much it warms or cools.' },
+  jointHeat: { means: 'Heat that passes from one part to the next through what joins them.', measure: 'Worked out from area, thickness and the temperatures of both sides.' },
   coolantHeatOf: { means: 'Heat that the engine gives to its coolant in a given time.', measure: 'Coolant flow, times its specific heat and density, times how much warmer it comes out.' },
   heatShareOf: { means: 'Part of the heat that burning really releases which goes one way: to the coolant, to the oil, from surfaces.', measure: 'At one steady full-load point: flow and warming of the coolant or oil give its heat; divide by the heat released.' },
   heatBand: { means: 'How far the heat left for the exhaust may lie from the model’s figure, as a share of the fuel’s energy, either way.', measure: 'Narrow it with one logged exhaust temperature at full load.' },

@@ -1,4 +1,4 @@
-import { heatFlow, spacerThickness } from '@trochoid/compute/cooling/quantities.ts'
+import { jointHeat, spacerThickness } from '@trochoid/compute/cooling/quantities.ts'
 import spacerConduction from '@trochoid/compute/cooling/spacerConduction.calc.ts'
 import { mm } from '@trochoid/compute/quantity/si.ts'
 import { writeNumber } from '@trochoid/compute/quantity/write.ts'
@@ -27,19 +27,19 @@ export default figure<Data>({
   summary({ all, here }, system) {
     const first = all[0], last = all.at(-1)
     if (!first || !last || !here) return 'The spacer could not be worked out, so nothing is drawn.'
-    const l = shown(spacerThickness, system), q = shown(heatFlow, system)
+    const l = shown(spacerThickness, system), q = shown(jointHeat, system)
     return `With the areas and temperatures of the calculator beneath. At ${l.say(here.thickness)} of phenolic resin with steel bolts ${q.say(here.heat)} pass; with stainless bolts at ${l.say(last.thickness)} it is ${q.say(last.stainless)}. The lowest line is the resin alone: what lies above it goes by the bolts. A spacer of aluminium of the same thickness would pass ${q.say(first.metal)} at ${l.say(first.thickness)} and is left out, because it would not fit on the paper.`
   },
   Picture({ data: { all, here }, system }) {
     if (all.length < 2) return null
-    const l = shown(spacerThickness, system), q = shown(heatFlow, system)
+    const l = shown(spacerThickness, system), q = shown(jointHeat, system)
     const over = (of: 'through' | 'steel' | 'stainless'): Spot[] => all.map((x) => [l.of(x.thickness), q.of(x[of])])
     return <Curves says="Heat past a phenolic spacer over its thickness, with bolts of steel and of stainless steel, and through the resin alone." x={l.head()} y={q.head('Heat')} reach={[0]}
       lines={[{ name: 'With steel bolts', class: 'line', spots: over('steel') }, { name: 'With stainless bolts', class: 'line two', dash: long, spots: over('stainless') }, { name: 'Resin alone', class: 'line thin', spots: over('through') }]}
-      marks={here ? [{ at: [l.of(here.thickness), q.of(here.heat)], says: 'the calculator’s spacer' }] : []} />
+      marks={here ? [{ at: [l.of(here.thickness), q.of(here.heat)], says: 'the calculator’s spacer', to: 'above' }] : []} />
   },
   table({ all }, system) {
-    const l = shown(spacerThickness, system), q = shown(heatFlow, system)
+    const l = shown(spacerThickness, system), q = shown(jointHeat, system)
     return { head: [l.head(), q.head('Steel bolts'), q.head('Stainless bolts'), q.head('Resin alone'), q.head('Aluminium spacer')], rows: all.filter((_, i) => i % 3 === 0).map((x) => [writeNumber(l.of(x.thickness)), ...[x.steel, x.stainless, x.through, x.metal].map((v) => writeNumber(q.of(v)))]) }
   },
 })
