@@ -11,7 +11,7 @@ import { drivenDistance, leaningAngle as leaningAngleOf, sealPathOverRoad as ove
 import { sealPathOverRoad } from './sealPathOverRoad.ts'
 
 export default calculation({
-  id: 'apex-seal-path', title: 'Path of the apex seals', theme: 'engine', article: 'one-oil-two-jobs', cautions: ['model-only'],
+  id: 'apex-seal-path', title: 'Path of the apex seals', theme: 'engine', article: 'seals-at-speed', cautions: ['model-only'],
   asks: 'How far do the apex seals slide while the car drives, and how far do they lean?',
   in: {
     driven: free(drivenDistance, 1000), gear: free(gear, 'fourth'), ...ratiosOf, finalDrive: axleRatio, radius: rollingRadius,
