@@ -26,7 +26,7 @@ export default calculation({
   title: 'Hot shut-down without flow',
   theme: 'cooling',
   asks: 'Stopped hot, does the coolant boil, and does vapour form in the rail?',
-  article: 'where-the-heat-goes',
+  article: 'a-track-session-as-heat-soak',
   cautions: ['hot-pressurised-coolant', 'fuel-vapour', 'hot-metal', 'model-only'],
   in: {
     metal: free(metalTemperatureOf, degC(125), 'Metal when the engine stops'), coolant: free(coolantTemperatureOf, degC(100), 'Coolant when the engine stops'), time: free(courseTime, minutes(15), 'Time after the stop'),

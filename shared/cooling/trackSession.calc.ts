@@ -26,7 +26,7 @@ export default calculation({
   title: 'Coolant over a track session',
   theme: 'cooling',
   asks: 'How hot does the coolant get over so many minutes of laps, and how soon?',
-  article: 'where-the-heat-goes',
+  article: 'a-track-session-as-heat-soak',
   cautions: ['hot-pressurised-coolant', 'model-only'],
   in: {
     speed: engine.speed, coolantHeat: at.coolantHeat, share: free(loadShareOf, percent(50)), cycle: free(cycleTimeOf, 90), time: free(courseTime, minutes(20), 'Length of the session'), start: free(coolantTemperatureOf, degC(80), 'Metal and coolant at the start'),
