@@ -1,6 +1,6 @@
 import { globSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { outDir } from '../root.ts'
+import { outDir, root } from '../root.ts'
 import { run } from '../run.ts'
 
 /** Writes every page of the site, from `src/` and `content/`. */
@@ -23,10 +23,16 @@ export function withoutIdleHashes(html: string): string {
   return html.replace(/(script-src [^;"]*)/, (policy) => policy.replace(/ 'sha256-[^']*'/g, ''))
 }
 
-/** Files of the browser's code that hold one calculation as their default; the bundler may give it another name where more of the file is wanted elsewhere. */
-const partsIn = (folder: string): ReadonlyMap<string, string> =>
-  new Map(globSync('*.calc.*.js', { cwd: folder }).filter((file) => readFileSync(join(folder, file), 'utf8').includes(' as default')).map((file) => [file.split('.calc.')[0]!, file]))
+/**
+ * Files of the browser's code that hold one calculation, `injectorDuty`, or one figure, `engine-on-map`, as their default; the bundler
+ * may give it another name where more of the file is wanted elsewhere.
+ */
+const partsIn = (folder: string): ReadonlyMap<string, string> => {
+  const figures = new Set(globSync('*.tsx', { cwd: join(root, 'src/article/figures') }).map((file) => file.slice(0, -'.tsx'.length)))
+  const named = globSync('*.js', { cwd: folder }).map((file) => [file.split('.')[0]!, file] as const)
+  return new Map(named.filter(([name, file]) => (file.includes('.calc.') || figures.has(name)) && readFileSync(join(folder, file), 'utf8').includes(' as default')))
+}
 
-/** Names, in place of a calculation, the file of the browser's code that holds it, so that its page needs no list of all of them. */
+/** Names, in place of a calculation or a figure, the file of the browser's code that holds it, so that its page needs no list of all of them. */
 export const withParts = (html: string, parts: ReadonlyMap<string, string>): string =>
-  html.replace(/ data-file="[a-z]+\/(\w+)"/g, (whole, name: string) => (parts.has(name) ? ` data-file="${parts.get(name)!}"` : whole))
+  html.replace(/ data-file="[a-z]+\/([\w-]+)"/g, (whole, name: string) => (parts.has(name) ? ` data-file="${parts.get(name)!}"` : whole))

@@ -26,7 +26,7 @@ export const budgets: readonly Budget[] = [
  * the budget; this list is what is owed to it: no page may grow, and none may be added.
  */
 export const owing: Readonly<Record<string, number>> = {
-  'articles/how-a-two-rotor-breathes/': 65.7, 'articles/placing-the-engine-on-a-compressor-map/': 60.7, 'articles/sizing-the-radiator/': 61.2,
+  'articles/how-a-two-rotor-breathes/': 63.9, 'articles/placing-the-engine-on-a-compressor-map/': 60.6, 'articles/sizing-the-radiator/': 61.1,
   'calculators/oil-for-clearance/': 56.7, 'calculators/boost-threshold/': 56, 'calculators/track-session/': 55.6, 'calculators/time-to-boost/': 58,
   'margins/': 97.6,
 }

@@ -5,7 +5,7 @@ import { builds, whose } from '../../state/own.ts'
 import { lookedOwn } from '../../state/ownValues.ts'
 import { look } from '../../state/solver/look.ts'
 import { system } from '../../state/system.ts'
-import { loadFigure } from './all.ts'
+import { figureAt } from './load.ts'
 import { Parts } from './Parts.tsx'
 
 const drawnFrom = { own: 'Drawn from your build.', sent: 'Drawn from the build that was sent to you.', demo: 'Drawn from an invented build.' }
@@ -13,7 +13,7 @@ const drawnFrom = { own: 'Drawn from your build.', sent: 'Drawn from the build t
 /** Draws a figure again from the build that is shown, in the reader's units. */
 export async function redraw(place: HTMLElement): Promise<void> {
   const id = place.dataset.figure!
-  const figure = await loadFigure(id)
+  const figure = await figureAt(place)
   const draw = async () => {
     const { solved, weighed } = await lookedOwn()
     const sheet = sheetOf(builds.get())
