@@ -68,6 +68,17 @@ const glossary = defineCollection({
   }),
 })
 
+/** The links of the chain for somebody who neither builds nor tunes; a file is named after its margin. */
+const plainly = defineCollection({
+  loader: from('plainly', '*.json'),
+  schema: z.strictObject({
+    /** What the link is. */
+    is: text,
+    /** What is felt or breaks where there is not enough. */
+    short: text,
+  }),
+})
+
 const words = z.record(text, text)
 
 /** What people type, and what it is called here. */
@@ -83,4 +94,4 @@ const search = defineCollection({
   }),
 })
 
-export const collections = { articles, themes, cautions, glossary, search }
+export const collections = { articles, themes, cautions, glossary, plainly, search }

@@ -4,7 +4,6 @@ import { cut, toldOf, type Call, type Cut, type Node } from './untold.ts'
 /** What a calculation says to its reader; the solver only computes. */
 const said = new Set(['title', 'asks', 'article', 'cautions', 'curve', 'says', 'leavesOut', 'mayLack'])
 
-
 /**
  * Leaves out of the solver's bundle what only a page needs: the words of calculations, and what formulas carry for a trace, which the
  * solver never keeps. A formula becomes the plain function it is made of. About a seventh of what a phone would have to fetch.
@@ -17,7 +16,7 @@ export function solverOnly(): Plugin {
       const file = id.split('?')[0]!
       if (!/\/shared\/[^/]+\/[^/]+\.ts$/.test(file)) return null
       const { body } = this.parse(code) as unknown as { body: readonly Node[] }
-      const cuts = file.endsWith('.calc.ts') ? wordsOf(body, code) : file.endsWith('/point.ts') ? labelsOf(body) : tracesOf(body, code)
+      const cuts = file.endsWith('.margin.ts') ? articlesOf(code) : file.endsWith('.calc.ts') ? wordsOf(body, code) : file.endsWith('/point.ts') ? labelsOf(body) : tracesOf(body, code)
       return cut(code, cuts)
     },
   }
@@ -32,6 +31,9 @@ function wordsOf(body: readonly Node[], code: string): Cut[] {
   return [...properties.filter((p) => said.has(nameOf(p))), ...own].map((p): Cut => [p.start, p.end + (/^\s*,/.exec(code.slice(p.end))?.[0].length ?? 0), ''])
 }
 const nameOf = (property: Node): string => (property['key'] as { name?: string } | undefined)?.name ?? ''
+
+/** Which article explains a margin: its page was built with the address. */
+const articlesOf = (code: string): Cut[] => [...code.matchAll(/\barticle:\s*(['"`])[\w-]*\1,?\s*/g)].map(({ index, 0: found }): Cut => [index, index + found.length, ''])
 
 /** How a calculator names a value of the solved point: pages have it from the calculation. */
 function labelsOf(body: readonly Node[]): Cut[] {

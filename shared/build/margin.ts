@@ -13,6 +13,7 @@ export type Margin = {
   readonly id: string
   readonly title: string
   readonly theme: Theme
+  /** The article that explains it; not among what a page’s solver answers, whose page knows the address. */
   readonly article: string
   /** Where it is asked: at every speed of the sweep, at idle, or once for the build. */
   readonly over: 'sweep' | 'idle' | 'build'

@@ -4,6 +4,7 @@ import type { Entry } from '../islands/search/find.ts'
 export const pages: readonly Entry[] = [
   { kind: 'page', title: 'Build sheet', url: 'build/', also: 'my car engine numbers save export import file' },
   { kind: 'page', title: 'Margins', url: 'margins/', also: 'what gives out first short tight holds weakest link report' },
+  { kind: 'page', title: 'Explain a margin', url: 'explain/', also: 'customer plain words owner lay explanation' },
   { kind: 'page', title: 'Speed sweep', url: 'sweep/', also: 'curves over rpm power torque' },
   { kind: 'page', title: 'Symptoms', url: 'symptoms/', also: 'fault trouble sign problem mistakes' },
   { kind: 'page', title: 'Checked against', url: 'checked-against/', also: 'validation proof published cases tests' },

@@ -12,7 +12,13 @@ import { Tools } from './Tools.tsx'
 import { legend } from './words.ts'
 
 /** Titles and addresses that the page was built with, so that they need not be shipped with the code. */
-export type Told = { readonly themes: Readonly<Record<string, string>>; readonly articles: Readonly<Record<string, readonly [address: string, title: string]>> }
+export type Told = {
+  /** The page that explains one margin in plain words. */
+  readonly plainly: string
+  readonly themes: Readonly<Record<string, string>>
+  /** By margin. */
+  readonly articles: Readonly<Record<string, readonly [address: string, title: string]>>
+}
 
 /** The whole build, worst first, knock before all. */
 export function Margins({ view, told }: { view: Store<View>; told: Told }) {

@@ -18,14 +18,14 @@ export function More({ of, view, told }: { of: Weighed; view: Store<View>; told:
   useEffect(() => setOpen(fold.current?.open ?? false), [])
   const { margin } = of
   const { fields, sheet } = view.get()
-  const article = told.articles[margin.article]
+  const article = told.articles[of.id]
   const paths = [...new Set([...margin.rests.map((f) => f.path), ...margin.remedies.map((r) => r.field.path), ...of.missing])].filter((path) => fields.has(path))
   return (
     <details ref={fold} onToggle={(e) => setOpen(e.currentTarget.open)} class="no-print">
       <summary class="small">{of.state === 'holds' ? 'Its numbers' : of.state === 'not known' ? 'What would tell' : 'Its numbers and remedies'}</summary>
       {open && (
         <>
-          <p class="small">{margin.settle} {article && <a href={article[0]}>{article[1]}</a>}</p>
+          <p class="small">{margin.settle} {article && <a href={article[0]}>{article[1]}</a>} · <a href={`${told.plainly}#${of.id}`}>In plain words</a></p>
           {(of.state === 'short' || of.state === 'tight') && margin.remedies.length > 0 && <Remedies of={of} view={view} />}
           <div class="two">{paths.map((path) => <Entry key={path} field={fields.get(path)!} fields={fields} sheet={sheet} system={system.get()} uid={`m-${of.id}`} brief />)}</div>
           {!margin.always && <ThresholdField of={of} quantity={thresholdQuantity(of)} onChange={(value) => setThreshold(of.id, value)} />}

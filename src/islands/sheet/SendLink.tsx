@@ -4,19 +4,19 @@ import { longestNote } from '@trochoid/compute/link/note.ts'
 import { useState } from 'preact/hooks'
 import { allFields } from '../../state/solver/look.ts'
 
-/** The whole build as an address. It carries the numbers itself: nothing is stored anywhere for it. */
-export function SendLink({ sheet }: { sheet: Sheet }) {
+/** The whole build as an address, opened at a place of this page where one is named. It carries the numbers itself: nothing is stored anywhere for it. */
+export function SendLink({ sheet, at = '' }: { sheet: Sheet; at?: string }) {
   const [note, setNote] = useState('')
-  const [link, setLink] = useState<{ readonly text: string; readonly of: Sheet; readonly note: string } | null>(null)
+  const [link, setLink] = useState<{ readonly text: string; readonly of: Sheet; readonly note: string; readonly at: string } | null>(null)
   const [told, tell] = useState('')
   const make = async () => {
     const { buildCode } = await import('@trochoid/compute/link/buildLink.ts')
-    const text = `${location.origin}${location.pathname}${buildFragment(await buildCode(sheet, await allFields(), note))}`
-    setLink({ text, of: sheet, note })
+    const text = `${location.origin}${location.pathname}${buildFragment(await buildCode(sheet, await allFields(), note), at)}`
+    setLink({ text, of: sheet, note, at })
     tell(`The address is ready, ${text.length} characters long.`)
   }
   const copy = (text: string) => navigator.clipboard.writeText(text).then(() => tell('Copied.'), () => tell('The browser did not allow copying: mark the address and copy it yourself.'))
-  const stale = link !== null && (link.of !== sheet || link.note !== note)
+  const stale = link !== null && (link.of !== sheet || link.note !== note || link.at !== at)
   return (
     <details class="fold no-print" data-send>
       <summary>Send it as a link</summary>
@@ -30,7 +30,7 @@ export function SendLink({ sheet }: { sheet: Sheet }) {
         <div class="field">
           <label for="send-link">This address opens the build</label>
           <input id="send-link" type="text" readonly value={link.text} onFocus={(e) => e.currentTarget.select()} />
-          {stale && <p class="doubt">The build or the note has changed since: make the address again.</p>}
+          {stale && <p class="doubt">What it should carry has changed since: make the address again.</p>}
         </div>
       )}
     </details>
