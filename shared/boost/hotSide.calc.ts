@@ -5,7 +5,7 @@ import { hotSideLimitOf } from './hotSideLimitOf.ts'
 import { at as cooling } from '../cooling/point.ts'
 
 export default calculation({
-  id: 'hot-side-temperature', title: 'What the hot side stands', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'exhaust-gas', 'model-only'],
+  id: 'hot-side-temperature', title: 'What the hot side stands', theme: 'turbo', article: 'hot-side-materials-and-heat', cautions: ['hot-metal', 'exhaust-gas', 'model-only'],
   asks: 'Up to what gas temperature is the hot side’s material meant to run?',
   in: {
     material: hotMaterialOf, stated: optional(hotSideLimit), gas: cooling.exhaustTemperature,

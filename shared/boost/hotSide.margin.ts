@@ -5,7 +5,7 @@ import { at } from './point.ts'
 import { boostTargetCurve, hotMaterialOf, hotSideLimit } from './fields.ts'
 
 export default margin({
-  id: 'exhaust-temperature', title: 'Exhaust temperature against the hot side', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', over: 'sweep',
+  id: 'exhaust-temperature', title: 'Exhaust temperature against the hot side', theme: 'turbo', article: 'hot-side-materials-and-heat', over: 'sweep',
   demand: cooling.exhaustTemperature, capacity: at.hotSideTemperature, must: 'stay below', as: 'difference', tight: 25, band: [cooling.exhaustTemperatureLow, cooling.exhaustTemperatureHigh], rests: [hotMaterialOf],
   remedies: [
     { field: engineLambdaCurve, move: 'down', says: 'A richer mixture, which costs fuel.' },

@@ -8,7 +8,7 @@ import { coldTemperature, hotExpansion, hotGrowth as growth, hotLength, metalTem
 import { slipOfFlange } from './slipOfFlange.ts'
 
 export default calculation({
-  id: 'manifold-expansion', title: 'Exhaust manifold between cold and hot', theme: 'turbo', article: 'placing-the-engine-on-a-compressor-map', cautions: ['hot-metal', 'exhaust-gas', 'model-only'],
+  id: 'manifold-expansion', title: 'Exhaust manifold between cold and hot', theme: 'turbo', article: 'hot-side-materials-and-heat', cautions: ['hot-metal', 'exhaust-gas', 'model-only'],
   asks: 'How much does the exhaust manifold grow when hot, and how far does its flange slide on the engine?',
   in: {
     material: hotMaterialOf, length: free(hotLength, mm(350), 'Length of the longest pipe'), hot: free(metalTemperature, degC(750), 'Metal temperature of the pipes'), cold: free(coldTemperature, degC(20), 'Temperature at which it was fitted'),

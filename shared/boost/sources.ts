@@ -12,4 +12,5 @@ export const sources = {
   'moraal-kolmanovsky-1999': { author: 'Moraal, P., Kolmanovsky, I.', title: 'Turbocharger Modeling for Automotive Control Applications', year: '1999', place: 'SAE 1999-01-0908', seen: 'from memory' },
   'dixon-turbomachinery': { author: 'Dixon, S. L.', title: 'Fluid Mechanics and Thermodynamics of Turbomachinery', year: '1998', seen: 'from memory' },
   'asm-stainless': { author: 'ASM International (ed. J. R. Davis)', title: 'ASM Specialty Handbook: Stainless Steels', year: '1994', place: 'maximum service temperatures in air, intermittent service', seen: 'from memory' },
+  'high-temperature-stainless': { title: 'High-temperature properties of stainless steels: table of stress for rupture in 1,000 hours, as producers hand it on', place: 'refers to ASM Metals Handbook, volume 3', seen: 'confirmed by search' },
 } as const satisfies Sources

@@ -4,11 +4,9 @@ import { engineSpeedLimit } from '../engine/fields.ts'
 import { coolerAir, coolerRatedHeat, mainDiameter, pumpPerTurn, relief, temperatureLimit } from './fields.ts'
 import { at } from './point.ts'
 
-const article = 'flow-and-pressure'
-
 export default [
   margin({
-    id: 'shaft-oil-pressure', title: 'Oil pressure into the shaft', theme: 'oil', article, over: 'sweep',
+    id: 'shaft-oil-pressure', title: 'Oil pressure into the shaft', theme: 'oil', article: 'flow-and-pressure', over: 'sweep',
     demand: at.shaftPressureAsked, capacity: at.gaugePressure, must: 'stay below', as: 'difference', tight: 1e5, rests: [relief, pumpPerTurn, mainDiameter],
     remedies: [
       { field: relief, move: 'up', says: 'A higher relief setting.' },
@@ -19,7 +17,7 @@ export default [
     settle: 'Read a mechanical gauge at the gallery with hot oil, once at speed.',
   }),
   margin({
-    id: 'oil-temperature', title: 'Oil temperature', theme: 'oil', article, over: 'sweep',
+    id: 'oil-temperature', title: 'Oil temperature', theme: 'oil', article: 'the-oil-cooler', over: 'sweep',
     demand: at.oilTemperature, capacity: temperatureLimit, must: 'stay below', as: 'difference', tight: 8, rests: [coolerRatedHeat, coolerAir, temperatureLimit],
     remedies: [
       { field: coolerAir, move: 'up', says: 'More air through the oil cooler: a duct, a better place.' },
