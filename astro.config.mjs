@@ -4,6 +4,7 @@ import preact from '@astrojs/preact'
 import { satteri } from '@astrojs/markdown-satteri'
 import { alignByClass } from './scripts/markdown/alignByClass.ts'
 import { linksBelowBase } from './scripts/markdown/linksBelowBase.ts'
+import { pinnedIds } from './scripts/markdown/pinnedIds.ts'
 import { groups } from './scripts/bundle/chunks.ts'
 import { noIdleImports } from './scripts/bundle/noIdleImports.ts'
 import { noPreloadLists } from './scripts/bundle/noPreloadLists.ts'
@@ -28,7 +29,7 @@ export default defineConfig({
   },
   integrations: [mdx(), preact()],
   markdown: {
-    processor: satteri({ hastPlugins: [alignByClass, linksBelowBase(base)] }),
+    processor: satteri({ hastPlugins: [pinnedIds, alignByClass, linksBelowBase(base)] }),
     // Highlighting colours code with style attributes, which the policy below refuses.
     syntaxHighlight: false,
   },

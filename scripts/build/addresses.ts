@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { base, outDir, root } from '../root.ts'
-import { builtPages } from '../site/pages.ts'
+import { builtPages, type BuiltPage } from '../site/pages.ts'
 
 const listed = join(root, 'scripts', 'addresses', 'published.txt')
 const moves = join(root, 'scripts', 'addresses', 'moved.json')
@@ -11,21 +11,29 @@ export const published = (): readonly string[] => (existsSync(listed) ? readFile
 /** Where a page that is no more has gone: old address, new address with or without a place on it. */
 export const moved = (): Readonly<Record<string, string>> => JSON.parse(readFileSync(moves, 'utf8')) as Record<string, string>
 
-/** Published addresses that the built pages answer no more, and that lead nowhere. */
+/** Published addresses that the built pages answer no more, and that lead nowhere. A place within a page, `articles/a/#why`, has to be there still. */
 export function lost(before: readonly string[], now: ReadonlySet<string>, gone: Readonly<Record<string, string>>): readonly string[] {
-  const answers = (path: string) => now.has(path.split('#')[0]!)
-  return before.filter((path) => !answers(path) && !(path in gone && answers(gone[path]!)))
+  const pageOf = (path: string) => path.split('#')[0]!
+  return before.filter((path) => {
+    const to = gone[pageOf(path)]
+    return !now.has(path) && !(to !== undefined && now.has(pageOf(to)))
+  })
 }
+
+/** What the built pages answer: each page, and each heading of an article, which people send one another. */
+export const addressesOf = (pages: readonly BuiltPage[]): readonly string[] => pages.flatMap(({ path, kind, html }) =>
+  [path, ...(kind === 'article' ? [...html.matchAll(/<h[23] id="([^"]+)"/g)].map(([, id]) => `${path}#${id!}`) : [])])
 
 /**
  * Holds the site to the addresses it once published: each is still a page, or a page that leads on. Writes those pages, the map of the site for
  * search engines where the host is known, and the list of today's addresses.
  */
 export function buildAddresses(): void {
-  const pages = builtPages(outDir).filter(({ kind }) => kind !== 'not-found').map(({ path }) => path)
+  const built = builtPages(outDir).filter(({ kind }) => kind !== 'not-found')
+  const pages = built.map(({ path }) => path)
   const gone = moved()
-  const missing = lost(published(), new Set(pages), gone)
-  if (missing.length > 0) throw new Error(`Published addresses that are no more: ${missing.join(', ')}. Say in scripts/addresses/moved.json where each has gone.`)
+  const missing = lost(published(), new Set(addressesOf(built)), gone)
+  if (missing.length > 0) throw new Error(`Published addresses that are no more: ${missing.join(', ')}. Say in scripts/addresses/moved.json where a page has gone; pin an id to the heading that now answers: \`## Its words [#the-old-id]\`.`)
   for (const [from, to] of Object.entries(gone)) {
     mkdirSync(join(outDir, from), { recursive: true })
     writeFileSync(join(outDir, from, 'index.html'), leadsOn(base + to))
