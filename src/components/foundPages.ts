@@ -18,7 +18,7 @@ export const pages: readonly Entry[] = [
   { kind: 'page', title: 'First build in ten steps', url: 'first-build/', also: 'begin start plan path beginner checklist' },
   { kind: 'page', title: 'Before first start', url: 'before-first-start/', also: 'checklist first start fire up prime oil pressure cranking hand-over' },
   { kind: 'page', title: 'Licences', url: 'licences/', also: 'open source libraries' },
-  { kind: 'page', title: 'On this device', url: 'on-this-device/', also: 'offline download without network install remove version' },
+  { kind: 'page', title: 'On this device', url: 'on-this-device/', also: 'offline download without network install remove version bench mode large type gloves screen awake' },
   { kind: 'page', title: 'Track session', url: 'session/', also: 'laps heat soak circuit temperatures' },
   { kind: 'page', title: 'Log check', url: 'log/', also: 'log file data csv compare prediction' },
   { kind: 'page', title: 'Build record', url: 'record/', also: 'clearances torques measured hand-over' },

@@ -1,3 +1,4 @@
+import { textOf } from '../state/kept.ts'
 import { chooseSystem, system } from '../state/system.ts'
 import { openSearch } from './search/open.ts'
 
@@ -17,5 +18,6 @@ export function head(): void {
   addEventListener('trochoid:notice', notices)
   // An address pasted over this page brings a build: it opens as in a page of its own. Leaving is asked for first where something is not kept.
   addEventListener('hashchange', () => { if (sends()) location.reload() })
+  if (textOf({ name: 'bench' })) void import('./bench.ts').then(({ begin }) => begin())
   openSearch()
 }
