@@ -1,5 +1,5 @@
 import { compressorEfficiency, correctedFlow, correctedSpeed, pressureRatio } from '@trochoid/compute/boost/quantities.ts'
-import type { Pixel } from '@trochoid/compute/boost/mapTrace.ts'
+import type { Pixel, Traced } from '@trochoid/compute/boost/mapTrace.ts'
 import { mapFaults } from '@trochoid/compute/boost/mapFaults.ts'
 import { quantity, role, type CompressorMap } from '@trochoid/compute/quantity/quantity.ts'
 import { write, writeNumber } from '@trochoid/compute/quantity/write.ts'
@@ -58,7 +58,15 @@ export function Tracing({ onKeep }: { onKeep: (map: CompressorMap) => void }) {
   const axis = typeof target === 'string' && target !== 'surge' ? ([target.slice(0, -2), Number(target.at(-1))] as ['flow' | 'ratio', 0 | 1]) : null
   const stroke = typeof target === 'number' ? draft.strokes.find(({ id }) => id === target) : undefined
   const made = useMapOf(draft)
-  const usable = made.ok && mapFaults(made.map).every(({ weight }) => weight === 'doubt')
+  const keep = () => {
+    // Not the map that is drawn, which waits until the hand rests: it may lack the last point or letter.
+    const now = mapOf(draft)
+    if (!usable(now)) return
+    onKeep(now.map)
+    setDraft(empty)
+    setPicture(null)
+    aim('flow 0')
+  }
 
   return (
     <>
@@ -90,16 +98,18 @@ export function Tracing({ onKeep }: { onKeep: (map: CompressorMap) => void }) {
           {stroke && <Asked key={stroke.id} id="trace-stroke" of={stroke.kind === 'line' ? correctedSpeed : compressorEfficiency} system={system} {...(stroke.value !== null && { start: stroke.value })} onValue={(value) => setDraft((now) => ({ ...now, strokes: now.strokes.map((s) => (s.id === stroke.id ? { ...s, value } : s)) }))} />}
           <Pad picture={picture} draft={draft} target={target} onDraft={setDraft} say={say} onSet={tell} />
           {made.ok ? <MapPicture map={made.map} system={system} /> : <p class="small">{made.says}</p>}
-          <button type="button" disabled={!usable} onClick={() => { if (made.ok) { onKeep(made.map); setDraft(empty); setPicture(null); aim('flow 0') } }}>Keep this map</button>
+          <button type="button" disabled={!usable(made)} onClick={keep}>Keep this map</button>
         </>
       )}
     </>
   )
 }
 
+const usable = (made: Traced): made is Extract<Traced, { ok: true }> => made.ok && mapFaults(made.map).every(({ weight }) => weight === 'doubt')
+
 const pause = 150
 /** The map that a draft makes, worked out when the hand rests: dragging a point stays light. */
-function useMapOf(draft: Draft): ReturnType<typeof mapOf> {
+function useMapOf(draft: Draft): Traced {
   const [made, setMade] = useState(() => mapOf(draft))
   useEffect(() => {
     const timer = setTimeout(() => setMade(mapOf(draft)), pause)
