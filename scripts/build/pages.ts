@@ -2,6 +2,7 @@ import { globSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { outDir, root } from '../root.ts'
 import { run } from '../run.ts'
+import { withShortNumbers } from './shortNumbers.ts'
 
 /** Writes every page of the site, from `src/` and `content/`. */
 export async function buildPages(): Promise<void> {
@@ -10,7 +11,7 @@ export async function buildPages(): Promise<void> {
   const parts = partsIn(join(outDir, 'assets'))
   for (const file of globSync('**/*.html', { cwd: outDir })) {
     const path = join(outDir, file)
-    writeFileSync(path, withParts(withoutIdleHashes(readFileSync(path, 'utf8')), parts))
+    writeFileSync(path, withParts(withShortNumbers(withoutIdleHashes(readFileSync(path, 'utf8'))), parts))
   }
 }
 

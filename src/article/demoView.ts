@@ -9,5 +9,5 @@ import { demo, solvedDemo } from './demo.ts'
 /** The demo build solved and weighed, as the pages that show a whole build begin. */
 export const demoView = store<View>({ sheet: demo, solved: solvedDemo, weighed: weighMargins(margins, solvedDemo, demo), fine: true, fields: allFields })
 
-/** What to measure next of the demo build, worked out once for all pages; few enough to carry on a page. */
-export const demoNext = rankWorth([...measureNext([...allFields.values()], demo, (sheet) => weighMargins(margins, solveBuild(sheet), sheet))]).slice(0, 10)
+/** What to measure next of the demo build, worked out once for all pages; few enough to carry on a page, and in few figures. */
+export const demoNext = rankWorth([...measureNext([...allFields.values()], demo, (sheet) => weighMargins(margins, solveBuild(sheet), sheet))]).slice(0, 10).map((next) => ({ ...next, moves: Number(next.moves.toPrecision(4)) }))
