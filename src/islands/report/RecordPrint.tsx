@@ -14,7 +14,7 @@ export function RecordPrint({ view: { sheet, fields }, system }: { view: View; s
       {groups.map((group) => (
         <section key={group.id}>
           <h3>{group.title}</h3>
-          <table>
+          <div class="scroll" tabIndex={0} role="group" aria-label={group.title}><table>
             <thead><tr><th scope="col">What</th><th scope="col">{group.steps ? 'Done' : 'As found'}</th>{group.measured && <th scope="col">Expected</th>}<th scope="col">Who, when</th></tr></thead>
             <tbody>
               {[...(group.measured ?? []), ...(group.chosen ?? []), ...(group.steps ?? [])].map((line) => {
@@ -33,7 +33,7 @@ export function RecordPrint({ view: { sheet, fields }, system }: { view: View; s
                 )
               })}
             </tbody>
-          </table>
+          </table></div>
         </section>
       ))}
       {record.notes !== '' && <><h3>Notes</h3><p>{record.notes}</p></>}
