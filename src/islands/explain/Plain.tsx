@@ -46,6 +46,6 @@ function found(w: Weighed, system: System): string {
     case 'holds': return `In these sums there is enough${said}.`
     case 'tight': return w.left !== null && w.left < 0 ? `In these sums it may or may not be enough${said}: the estimate is not sharp enough to say.` : `In these sums it is enough with little to spare${said}.`
     case 'short': return `In these sums it is not enough${said}.`
-    case 'not known': return w.margin.always ? 'Nobody can say from sums.' : 'Nobody can say yet: a number is missing.'
+    case 'not known': return w.margin.always ? 'Nobody can say from sums.' : w.missing.length > 0 ? 'Nobody can say yet: a number is missing.' : 'Nobody can say yet: what comes before it has no answer.'
   }
 }
