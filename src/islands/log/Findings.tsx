@@ -4,6 +4,7 @@ import type { LogCheck } from '@trochoid/compute/log/check.ts'
 import { slow, type Laid } from '@trochoid/compute/log/compare.ts'
 import type { Quantity } from '@trochoid/compute/quantity/quantity.ts'
 import { inUnit, shownUnit, write, writeNumber, type System } from '@trochoid/compute/quantity/write.ts'
+import { useEffect, useState } from 'preact/hooks'
 import { Chart } from '../chart/Chart.tsx'
 
 type Props = { check: LogCheck; system: System; /** Name and value of a field, in the reader's units. */ told: (path: string, si: number) => { readonly name: string; readonly value: string } | null; onAdopt?: (() => void) | undefined }
@@ -13,6 +14,7 @@ const percent = (share: number, figures = 2): string => `${writeNumber(share * 1
 /** What a pull says of the sheet: where it points first, then channel by channel, then fitted air and fuel. */
 export function Findings({ check: { laid, ve, diagnosis }, system, told, onAdopt }: Props) {
   const { pointed } = diagnosis
+  const drawn = useOneByOne(laid.length)
   return (
     <>
       <h2 id="points">What the difference points at</h2>
@@ -41,7 +43,7 @@ export function Findings({ check: { laid, ve, diagnosis }, system, told, onAdopt
           })}</tbody>
         </table>
       </div>
-      {laid.map((l) => <Over key={l.channel} laid={l} system={system} />)}
+      {laid.slice(0, drawn).map((l) => <Over key={l.channel} laid={l} system={system} />)}
 
       <h2 id="air">Air and fuel, fitted</h2>
       {!ve.ok ? <p>{ve.says}</p> : (
@@ -55,6 +57,17 @@ export function Findings({ check: { laid, ve, diagnosis }, system, told, onAdopt
       )}
     </>
   )
+}
+
+/** Counts up to a number, one at a time with a rest between: ten charts drawn at once would hold up the page. */
+function useOneByOne(most: number): number {
+  const [count, setCount] = useState(0)
+  useEffect(() => {
+    if (count >= most) return undefined
+    const timer = setTimeout(() => setCount(count + 1))
+    return () => clearTimeout(timer)
+  }, [count, most])
+  return Math.min(count, most)
 }
 
 const nameOf = (id: ChannelId): string => channels[id].quantity.name
