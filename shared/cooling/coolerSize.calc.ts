@@ -11,7 +11,7 @@ export default calculation({
   title: 'Conductance a cooler needs',
   theme: 'cooling',
   asks: 'How large must a counter-flow cooler be for the temperatures I want?',
-  article: 'sizing-the-radiator',
+  article: 'the-oil-cooler',
   cautions: ['hot-oil', 'model-only'],
   in: {
     heat: free(heatFlow, kW(20)), hotIn: free(surfaceTemperatureOf, degC(115), 'Hot stream at its inlet'), hotOut: free(surfaceTemperatureOf, degC(95), 'Hot stream at its outlet'),

@@ -5,12 +5,14 @@ import { conductanceFromUnits } from '../cooling/conductanceFromUnits.ts'
 import { effectivenessFromHeat } from '../cooling/effectivenessFromHeat.ts'
 import { effectivenessOf } from '../cooling/effectivenessOf.ts'
 import { sustainedShare } from '../cooling/fields.ts'
-import { coolerConductance, heatFlow } from '../cooling/quantities.ts'
+import { coolerConductance, effectivenessValue, heatFlow, transferUnitsOf } from '../cooling/quantities.ts'
 import { transferUnits } from '../cooling/transferUnits.ts'
 import { transferUnitsFor } from '../cooling/transferUnitsFor.ts'
+import { warmedOutlet } from '../cooling/warmedOutlet.ts'
 import { calculation } from '../calculation/calculation.ts'
 import { siteAirPressure, siteAirTemperature } from '../engine/fields.ts'
 import { at as engine } from '../engine/point.ts'
+import { role } from '../quantity/quantity.ts'
 import { coolerAirAt } from './coolerAirAt.ts'
 import { cooledOilTemperature } from './cooledOilTemperature.ts'
 import {
@@ -24,7 +26,7 @@ import { oilDensityAt } from './oilDensityAt.ts'
 import { oilSpecificHeatAt } from './oilSpecificHeatAt.ts'
 import { at } from './point.ts'
 import { pumpDelivery } from './pumpDelivery.ts'
-import { oilFlow } from './quantities.ts'
+import { oilFlow, oilTemperature } from './quantities.ts'
 import { sustainedOilHeat } from './sustainedOilHeat.ts'
 
 const arrangement = 'crossUnmixed'
@@ -32,14 +34,17 @@ const arrangement = 'crossUnmixed'
 export default calculation({
   id: 'oil-temperature', title: 'Oil temperature on a long pull', theme: 'oil',
   asks: 'At what temperature does the oil settle when the load is kept up?',
-  article: 'oil-heat', cautions: ['hot-oil', 'model-only'],
+  article: 'the-oil-cooler', cautions: ['hot-oil', 'model-only'],
   in: {
     speed: engine.speed, fullHeat: heat.oilHeat, share: sustainedShare, air: siteAirTemperature, outside: siteAirPressure, density15,
     perTurn: pumpPerTurn, ratio: pumpRatio, efficiency: pumpShare,
     ratedHeat: coolerRatedHeat, ratedDifference: coolerRatedDifference, ratedOil: coolerRatedOil, ratedAir: coolerRatedAir,
     airFlow: coolerAir, airSide: coolerAirSide, airExponent: coolerAirExponent, oilExponent: coolerOilExponent, opens: thermostat, limit: temperatureLimit,
   },
-  out: { temperature: at.oilTemperature, heat: heatFlow, flow: oilFlow, conductance: coolerConductance },
+  out: {
+    temperature: at.oilTemperature, back: role(oilTemperature, 'T_b', 'Oil on its way back to the pump'), heat: heatFlow, flow: oilFlow,
+    conductance: coolerConductance, units: transferUnitsOf, effectiveness: effectivenessValue,
+  },
   curve: ['airFlow', 'temperature'],
   answer({ speed, fullHeat, share, air, outside, density15, perTurn, ratio, efficiency, ratedHeat, ratedDifference, ratedOil, ratedAir, airFlow, airSide, airExponent, oilExponent, opens, limit }) {
     // Oil is taken as it is at the limit temperature: its capacity changes little with a few degrees.
@@ -55,10 +60,12 @@ export default calculation({
     const oilRate = oilCapacityRate({ flow, density, specificHeat })
     const airRate = airCapacityRate({ air: passing })
     const now = { one: oilRate, other: airRate }
-    const effectiveness = effectivenessOf({ arrangement, units: transferUnits({ conductance, ...now }), ratio: capacityRatio(now) })
+    const units = transferUnits({ conductance, ...now })
+    const effectiveness = effectivenessOf({ arrangement, units, ratio: capacityRatio(now) })
     const heat = sustainedOilHeat({ heat: fullHeat, share })
     const cooled = cooledOilTemperature({ air, heat, effectiveness, oilRate, airRate })
-    return { temperature: heldByThermostat({ cooled, opens }), heat, flow, conductance }
+    const temperature = heldByThermostat({ cooled, opens })
+    return { temperature, back: warmedOutlet({ inlet: temperature, heat, rate: oilRate }), heat, flow, conductance, units, effectiveness }
   },
   says: ({ temperature, opens }) => (temperature <= opens
     ? 'At {speed} the cooler has more than enough: the thermostat holds the oil at {temperature}.'
